@@ -1,0 +1,29 @@
+import type { Gap, RoleId, Room } from '../engine/index.ts';
+
+/** Which part of the field a scene shows: everybody and everything drawn for them, the box only, or sideline to sideline. */
+export const VIEWS = ['players', 'box', 'field'] as const;
+export type View = (typeof VIEWS)[number];
+
+/** What to light: the people and gaps of a finding. */
+export interface Lit {
+  readonly roles: readonly RoleId[];
+  readonly gaps: readonly Gap[];
+}
+
+/** How to draw an analysis. */
+export interface SceneOptions {
+  /** `full`: both teams and every job. `mini`: the offence and the line only, without letters, for a picture an inch wide. */
+  readonly detail: 'full' | 'mini';
+  readonly view: View;
+  /** That room's men heavy and all others light; null draws everybody alike. */
+  readonly room: Room | null;
+  readonly lit: Lit;
+}
+
+/** Everything, everybody alike, nothing lit. */
+export const WHOLE_PICTURE: SceneOptions = {
+  detail: 'full',
+  view: 'players',
+  room: null,
+  lit: { roles: [], gaps: [] },
+};
