@@ -73,7 +73,7 @@ const ROWS = [
 const ANY_FOLDER = ROWS.map((row) => row.folder).join('|');
 
 /** Where a program starts: nothing has to import these. A worker is started by its address, which is not an import. */
-const ENTRY = '^src/(app/main[.]tsx|cli/main[.]ts|.+[./]worker[.]ts)$';
+const ENTRY = '^src/(app/main[.]tsx|cli/main[.]ts|.+[wW]orker[.]ts)$';
 
 /** Types of a package may come from the package or from @types. */
 const packagePath = (name) => `(^|/)node_modules/(@types/)?${name}/`;
@@ -85,8 +85,9 @@ const rowRules = ROWS.map(({ folder, folders, packages, why }) => ({
   from: { path: `^src/${folder}/` },
   to: {
     pathNot: [folder, ...folders].map((name) => `^src/${name}/`).concat(packages.map(packagePath)),
-    // Node's own modules have a rule of their own below, so that one mistake gets one name.
+    // Node's own modules and imports of nothing have rules of their own below, so that one mistake gets one name.
     dependencyTypesNot: ['core'],
+    couldNotResolve: false,
   },
 }));
 

@@ -1,6 +1,6 @@
 /**
  * Fence 4 of the house (the others: .dependency-cruiser.cjs, the test of it, tsconfig.pure.json, and the frozen inputs of
- * the engine's own tests): what imports and types cannot show. tests/architecture/fences.test.ts shows each part failing.
+ * the engine's own tests): what imports and types cannot show. tests/architecture/lintFences.test.ts shows each part failing.
  */
 import { defineConfig } from 'eslint/config';
 import reactHooks from 'eslint-plugin-react-hooks';

@@ -55,6 +55,8 @@ export default defineConfig({
     include: ['tests/**/*.test.{ts,tsx}'],
     exclude: [...configDefaults.exclude, 'tests/e2e/**'],
     allowOnly: false,
+    // Generous: a slow machine is not a failed test.
+    testTimeout: 20_000,
     coverage: {
       provider: 'v8',
       include: ['src/engine/**/*.ts'],
