@@ -1,0 +1,13 @@
+/** The only door of the report: an analysis in words. It reads results and computes no football. */
+export type * from './types.ts';
+export { buildReport } from './buildReport.ts';
+export type { ReportEntry } from './entry.ts';
+export { fill } from './fill.ts';
+export { reportJson, type FindingJson, type JobJson, type LookJson, type ReportJson } from './reportJson.ts';
+export { toText } from './toText.ts';
+export { makeLexicon, type Lexicon } from './words/lexicon.ts';
+export { makeRuleWords, type RuleWords } from './words/rules.ts';
+export { COMMON_WORDS, type StaffWords, type TechniqueLabel } from './words/staffWords.ts';
+export { techniqueNumber, type Standing } from './words/technique.ts';
+export { ROOM_WORDS, SPOT_WORDS } from './words/names.ts';
+export { SEVERITY_WORDS, STATUS_WORDS, VERDICT_WORDS } from './words/verdicts.ts';

@@ -1,0 +1,122 @@
+import { assertNever } from '../../base/index.ts';
+import type {
+  ContainJob,
+  EdgePlay,
+  FitJob,
+  JobOf,
+  Manner,
+  Names,
+  RunSupport,
+  RushJob,
+  Support,
+  Track,
+} from '../../engine/index.ts';
+import { listed } from './lists.ts';
+import { EDGE_WORDS, MANNER_WORDS, PASSING_WORDS, SUPPORT_WORDS, zoneName } from './names.ts';
+
+/** How the names inside a job are said: absolute ones in a look, relative ones in a rule. */
+export interface NameWords<N extends Names> {
+  readonly gap: (gap: N['gap']) => string;
+  readonly who: (who: N['who']) => string;
+  /** A side in words; a zone in the middle answers `middle`. */
+  readonly side: (side: N['side']) => string;
+  readonly receiver: (receiver: N['receiver']) => string;
+}
+
+/** For a linebacker, to rush a gap is to go through it; a lineman is told so in a word, since he may be told otherwise. */
+export type Penetrating = 'said' | 'understood';
+
+/** One job as a sentence without its full stop: "Rush the B gap right off the inside hip of the E". */
+export function jobSentence<N extends Names>(job: JobOf<N>, words: NameWords<N>, penetrating: Penetrating): string {
+  switch (job.kind) {
+    case 'rush':
+      return rushSentence(job, words, penetrating);
+    case 'contain':
+      return containSentence(job, words);
+    case 'fit':
+      return fitSentence(job, words);
+    case 'drop':
+      return `Drop to the ${zoneName(job.zone, words.side(job.side))}${runTail(job.run, words)}`;
+    case 'man':
+      return `Man on ${words.receiver(job.receiver)}${runTail(job.run, words)}`;
+    case 'spy':
+      return `Spy the passer${runTail(job.run, words)}`;
+    default:
+      return assertNever(job);
+  }
+}
+
+function rushVerb(manner: Exclude<Manner, 'two-gap'>, penetrating: Penetrating): string {
+  switch (manner) {
+    case 'penetrate':
+      return penetrating === 'said' ? 'Penetrate' : 'Rush';
+    case 'slant':
+      return 'Slant to';
+    case 'loop':
+      return 'Loop to';
+    case 'read':
+      return 'Rush';
+  }
+}
+
+function rushSentence<N extends Names>(job: RushJob<N>, words: NameWords<N>, penetrating: Penetrating): string {
+  const tail = trackTail(job.track, words) + edgeTail(job.edge);
+  if (job.gaps.length === 0) return `Rush the passer${tail}`;
+  if (job.manner === 'two-gap') return `Two-gap: ${gapList(job.gaps, words)}${tail}`;
+  const read = job.manner === 'read' ? `, ${MANNER_WORDS.read}` : '';
+  return `${rushVerb(job.manner, penetrating)} ${theGaps(job.gaps, words)}${tail}${read}`;
+}
+
+function containSentence<N extends Names>(job: ContainJob<N>, words: NameWords<N>): string {
+  const where = job.gaps.length === 0 ? 'Contain' : `Contain outside ${theGaps(job.gaps, words)}`;
+  const manner = job.manner === 'penetrate' ? '' : `, ${MANNER_WORDS[job.manner]}`;
+  return `${where}${manner}${trackTail(job.track, words)}${edgeTail(job.edge)}`;
+}
+
+function fitSentence<N extends Names>(job: FitJob<N>, words: NameWords<N>): string {
+  const where =
+    job.gaps.length === 0
+      ? 'Fit the run'
+      : job.manner === 'two-gap'
+        ? `Fit both, two-gap: ${gapList(job.gaps, words)}`
+        : `Fit ${theGaps(job.gaps, words)}`;
+  // A fit is played after a read, so only another manner is worth saying.
+  const manner = job.manner === 'read' || job.manner === 'two-gap' ? '' : `, ${MANNER_WORDS[job.manner]}`;
+  return `${where}${manner}${supportTail(job.support)}`;
+}
+
+function gapList<N extends Names>(gaps: readonly N['gap'][], words: NameWords<N>): string {
+  return listed(gaps.map(words.gap), 'no gap');
+}
+
+function theGaps<N extends Names>(gaps: readonly N['gap'][], words: NameWords<N>): string {
+  return listed(
+    gaps.map((gap) => `the ${words.gap(gap)}`),
+    'no gap',
+  );
+}
+
+function trackTail<N extends Names>(track: Track<N['who']>, words: NameWords<N>): string {
+  if (track.kind === 'straight') return '';
+  return ` ${PASSING_WORDS[track.how]} ${words.who(track.neighbour)}`;
+}
+
+function edgeTail(edge: EdgePlay | null): string {
+  return edge === null ? '' : `, ${EDGE_WORDS[edge]}`;
+}
+
+function supportTail(support: Support | null): string {
+  return support === null ? '' : `; ${SUPPORT_WORDS[support]}`;
+}
+
+function runTail<N extends Names>(run: RunSupport<N['gap']>, words: NameWords<N>): string {
+  return supportTail(run.support) + fitsTail(run.fits.map(words.gap), run.firm);
+}
+
+/** Gaps of a coverage man: his own, or his only when nobody else has them, the first one first. */
+export function fitsTail(gaps: readonly string[], firm: boolean): string {
+  if (gaps.length === 0) return '';
+  return firm
+    ? `; ${listed(gaps, '')} against the run`
+    : `; ${gaps.join(', then ')} if nobody has ${gaps.length === 1 ? 'it' : 'them'}`;
+}

@@ -1,0 +1,258 @@
+import { assertNever } from '../../base/index.ts';
+import type {
+  AlignRule,
+  BaseJob,
+  Comparison,
+  CoverageCase,
+  GapRef,
+  LookTest,
+  PreSnap,
+  ReceiverRef,
+  Role,
+  RoleSide,
+  RuleJob,
+  RuleNames,
+  SideRef,
+  SideStep,
+  Spot,
+  Tell,
+  TellCase,
+  ToldBasis,
+  Who,
+} from '../../engine/index.ts';
+import { defenderWords } from './defenders.ts';
+import { jobSentence, type NameWords } from './jobSentence.ts';
+import { capitalised, listed, lowered, numberText, yardsText } from './lists.ts';
+import { BODY_WORDS, STRENGTH_WORDS } from './names.ts';
+import type { StaffWords } from './staffWords.ts';
+import { leverageText, techniqueNumber } from './technique.ts';
+
+/** Every part of a rule as words: a rule must be readable by somebody who never saw the editor. No full stops. */
+export interface RuleWords {
+  /** "call side", "my side", "left". */
+  readonly side: (side: SideRef) => string;
+  /** "B gap call side", "edge gap away side", "gap outside the tight end call side". */
+  readonly gap: (gap: GapRef) => string;
+  readonly who: (who: Who) => string;
+  /** "#2 call side", "the back". */
+  readonly receiver: (receiver: ReceiverRef) => string;
+  /** "Rush the B gap call side off the inside hip of the E". */
+  readonly job: (job: RuleJob) => string;
+  /** "the end man on my side is detached". */
+  readonly test: (test: LookTest) => string;
+  /** "toward the tight end". */
+  readonly step: (step: SideStep) => string;
+  /** "Call side: toward the tight end, then toward the receivers, then toward the field". */
+  readonly callSide: (steps: readonly SideStep[]) => string;
+  /** "Side: middle", "Side: away from the tight end, then left". */
+  readonly roleSide: (side: RoleSide) => string;
+  /** "5: outside foot of the tackle, 0.5 yd off the ball". */
+  readonly spot: (spot: Spot) => string;
+  /** "If there is no back in the backfield: 10 yd deep over the ball". */
+  readonly alignRule: (rule: AlignRule) => string;
+  /** "Two-gap: A gap left and A gap right; rushes on a pass". */
+  readonly base: (base: BaseJob) => string;
+  readonly preSnap: (preSnap: PreSnap) => string;
+  /** "If the end man on my side is detached, rush the C gap call side". */
+  readonly tellCase: (told: TellCase) => string;
+  /** "E: if …, rush …; otherwise contain …". */
+  readonly tell: (tell: Tell) => string;
+  /** What a shell tells one man, in the same form. */
+  readonly coverageTell: (tell: { readonly who: Who; readonly cases: readonly CoverageCase[] }) => string;
+}
+
+const SIDE_WORDS: Readonly<Record<SideRef, string>> = {
+  call: 'call side',
+  away: 'away side',
+  mine: 'my side',
+  other: 'other side',
+  left: 'left',
+  right: 'right',
+};
+
+const ON_SIDE: Readonly<Record<SideRef, string>> = {
+  call: 'on the call side',
+  away: 'on the away side',
+  mine: 'on my side',
+  other: 'on the other side',
+  left: 'on the left',
+  right: 'on the right',
+};
+
+/** Said behind a job whose ground the coach may have to know: it decides who gives way. */
+const BASIS_WORDS: Readonly<Record<ToldBasis, string>> = {
+  path: '',
+  movement: ' (line movement)',
+  consequence: ' (follows from the others)',
+};
+
+function gapText(gap: GapRef): string {
+  const side = SIDE_WORDS[gap.side];
+  switch (gap.kind) {
+    case 'letter':
+      return `${gap.letter} gap ${side}`;
+    case 'edge':
+      return `edge gap ${side}`;
+    case 'outside':
+      return `gap outside the ${BODY_WORDS[gap.body]} ${side}`;
+    default:
+      return assertNever(gap);
+  }
+}
+
+function receiverText(receiver: ReceiverRef): string {
+  return receiver.kind === 'back' ? 'the back' : `#${numberText(receiver.number)} ${SIDE_WORDS[receiver.side]}`;
+}
+
+function counted(compare: Comparison, count: number, one: string, many: string): string {
+  const number = `${numberText(count)} ${count === 1 ? one : many}`;
+  return compare === 'exactly' ? `exactly ${number}` : `${compare === 'at-least' ? 'at least' : 'at most'} ${number}`;
+}
+
+/** Guard and tackle are always there, so two bodies or fewer is the coach's "detached". */
+function bodiesText(test: Extract<LookTest, { kind: 'bodies' }>): string {
+  const where = ON_SIDE[test.side];
+  if (test.count === 2 && test.compare !== 'at-least') return `the end man ${where} is detached`;
+  if (test.count === 3 && test.compare === 'at-least') return `a man is attached outside the tackle ${where}`;
+  const number = counted(test.compare, test.count, 'man', 'men');
+  return `the surface has ${number} outside the snapper ${where}`;
+}
+
+function testText(test: LookTest): string {
+  switch (test.kind) {
+    case 'bodies':
+      return bodiesText(test);
+    case 'receivers':
+      return `there are ${counted(test.compare, test.count, 'receiver', 'receivers')} ${ON_SIDE[test.side]}`;
+    case 'backs':
+      if (test.count === 0 && test.compare !== 'at-least') return 'there is no back in the backfield';
+      return `there are ${counted(test.compare, test.count, 'back', 'backs')} in the backfield`;
+    case 'field':
+      return `the wide side of the field is ${ON_SIDE[test.side]}`;
+    default:
+      return assertNever(test);
+  }
+}
+
+function spotText(spot: Spot, staff: StaffWords): string {
+  switch (spot.kind) {
+    case 'technique':
+      return `${techniqueOf(spot, staff)}, ${yardsText(spot.depth)} off the ball`;
+    case 'edge':
+      return `${yardsText(spot.offset)} outside the last man, ${yardsText(spot.depth)} off the ball`;
+    case 'receiver': {
+      const how = spot.leverage === 'head' ? 'head up' : spot.leverage;
+      return `on #${numberText(spot.number)}, ${how}, ${yardsText(spot.depth)} deep`;
+    }
+    case 'apex':
+      return `halfway between the last man and #${numberText(spot.number)}, ${yardsText(spot.depth)} deep`;
+    case 'ball': {
+      if (spot.offset === 0) return `over the ball, ${yardsText(spot.depth)} deep`;
+      const where = spot.offset > 0 ? 'toward my side' : 'toward the other side';
+      return `${yardsText(Math.abs(spot.offset))} from the ball ${where}, ${yardsText(spot.depth)} deep`;
+    }
+    default:
+      return assertNever(spot);
+  }
+}
+
+const INDEX_OF_BODY = { snapper: 0, guard: 1, tackle: 2, end: 3, wing: 4 } as const;
+
+/** A number where the body has one; on whoever is last the number depends on the look, so only the words are said. */
+function techniqueOf(spot: Extract<Spot, { kind: 'technique' }>, staff: StaffWords): string {
+  const words = leverageText(BODY_WORDS[spot.on], spot.leverage);
+  if (spot.on === 'last') {
+    const own = staff.techniques.find((each) => each.on === 'last' && each.leverage === spot.leverage);
+    return own === undefined ? words : `${own.label}: ${words}`;
+  }
+  const index = INDEX_OF_BODY[spot.on];
+  const standing = { index, leverage: spot.leverage, ghost: false, last: false, depth: spot.depth };
+  return `${techniqueNumber(standing, staff)}: ${words}`;
+}
+
+function baseText(base: BaseJob): string {
+  const rushes = base.rushes ? '; rushes on a pass' : '';
+  const gaps = base.gaps.map(gapText);
+  if (gaps.length === 0) return `No gap of his own${rushes}`;
+  if (base.style === 'two-gap') {
+    const rest = gaps.slice(2);
+    const more = rest.length === 0 ? '' : `, else ${rest.join(', then ')}`;
+    return `Two-gap: ${listed(gaps.slice(0, 2), '')}${more}${rushes}`;
+  }
+  return `${capitalised(gaps.join(', else '))}${rushes}`;
+}
+
+/** "if a and b, job; otherwise job": cases in their order, the first that holds. */
+function casesText(cases: readonly { readonly when: readonly LookTest[]; readonly said: string }[]): string {
+  const parts = cases.map(({ when, said }, index) => {
+    const job = lowered(said);
+    if (when.length > 0) return `if ${conditions(when)}, ${job}`;
+    return index === 0 ? job : `otherwise ${job}`;
+  });
+  const always = cases.some((each) => each.when.length === 0);
+  return [...parts, ...(always ? [] : ['otherwise nothing'])].join('; ');
+}
+
+function conditions(when: readonly LookTest[]): string {
+  return listed(when.map(testText), '');
+}
+
+function stepText(step: SideStep, who: (who: Who) => string): string {
+  switch (step.kind) {
+    case 'fixed':
+      return `to the ${step.side}`;
+    case 'strength':
+      return `${step.toward === 'to' ? 'toward' : 'away from'} ${STRENGTH_WORDS[step.by]}`;
+    case 'role':
+      return `${step.toward === 'to' ? 'toward' : 'away from'} ${who({ kind: 'role', role: step.role })}`;
+    default:
+      return assertNever(step);
+  }
+}
+
+/** Words for rules. Needs the roles they speak of, and the staff's own technique table. */
+export function makeRuleWords(roles: readonly Role[], staff: StaffWords): RuleWords {
+  const defenders = defenderWords(roles);
+  const names: NameWords<RuleNames> = {
+    gap: gapText,
+    who: defenders.theMan,
+    side: (side) => (side === 'middle' ? 'middle' : SIDE_WORDS[side]),
+    receiver: receiverText,
+  };
+  const job = (told: RuleJob): string => jobSentence(told, names, 'understood');
+  const steps = (all: readonly SideStep[]): string => all.map((each) => stepText(each, defenders.who)).join(', then ');
+  const preSnap = (told: PreSnap): string =>
+    told.kind === 'heels'
+      ? `stand as deep as the heels of ${defenders.theMan(told.of)}`
+      : `stand ${yardsText(told.depth)} deep`;
+  const toldText = (told: TellCase): string => {
+    const before = told.preSnap === null ? '' : `${preSnap(told.preSnap)} before the snap, then `;
+    return `${before}${lowered(job(told.job))}${BASIS_WORDS[told.basis]}`;
+  };
+  const saidCase = (told: TellCase) => ({ when: told.when, said: toldText(told) });
+  return {
+    side: (side) => SIDE_WORDS[side],
+    gap: gapText,
+    who: defenders.who,
+    receiver: receiverText,
+    job,
+    test: testText,
+    step: (step) => stepText(step, defenders.who),
+    callSide: (all) => `Call side: ${all.length === 0 ? 'not said' : steps(all)}`,
+    roleSide: (side) => `Side: ${side.kind === 'middle' ? 'the middle' : steps(side.steps)}`,
+    spot: (spot) => spotText(spot, staff),
+    alignRule: (rule) =>
+      rule.when.length === 0
+        ? capitalised(spotText(rule.spot, staff))
+        : `If ${conditions(rule.when)}: ${spotText(rule.spot, staff)}`,
+    base: baseText,
+    preSnap,
+    tellCase: (told) =>
+      capitalised(told.when.length === 0 ? toldText(told) : `if ${conditions(told.when)}, ${toldText(told)}`),
+    tell: (tell) => `${capitalised(defenders.who(tell.who))}: ${casesText(tell.cases.map(saidCase))}`,
+    coverageTell: (tell) => {
+      const cases = tell.cases.map((each) => ({ when: each.when, said: job(each.job) }));
+      return `${capitalised(defenders.who(tell.who))}: ${casesText(cases)}`;
+    },
+  };
+}
