@@ -1,0 +1,4 @@
+export { assertNever } from './assertNever.ts';
+export { brander, type Brand } from './brand.ts';
+export { compareBy } from './compare.ts';
+export { ok, refused, type Result } from './result.ts';

@@ -1,0 +1,111 @@
+import { because, datum, fact } from '../because.ts';
+import { BASES } from '../vocabulary.ts';
+import type { Combined, Role, Telling } from '../types/index.ts';
+import { compareJobs } from './compareJobs.ts';
+
+type Told = Extract<Telling, { readonly kind: 'told' }>;
+
+/**
+ * Stage 5 for one man: the two tellings side by side. A lineman never yields in silence, whatever a pressure tells him he
+ * was taught; anybody else's weaker telling gives way (explicit path, line movement, consequence, shell), and two of a
+ * kind that differ are a conflict. Source: DESIGN.md section 5; FACTS-TRADE 9.3 (from memory, reasoned from S67).
+ */
+export function combineMan(role: Role, first: Telling | null, second: Telling | null): Combined {
+  if (first?.kind === 'unresolved' || second?.kind === 'unresolved') return unresolved(role, first, second);
+  if (first === null && second === null) {
+    return {
+      role,
+      first,
+      second,
+      status: 'untold',
+      job: null,
+      from: null,
+      because: fact('neither pressure tells him anything'),
+    };
+  }
+  if (first === null || second === null) return toldOnce(role, first, second);
+  return toldTwice(role, first, second);
+}
+
+function unresolved(role: Role, first: Telling | null, second: Telling | null): Combined {
+  const reasons = [first, second].flatMap((each) => (each?.kind === 'unresolved' ? [each.because] : []));
+  const told = [first, second].find((each): each is Told => each?.kind === 'told');
+  return {
+    role,
+    first,
+    second,
+    status: 'unresolved',
+    job: told?.job ?? null,
+    from: told === undefined ? null : told === first ? 'first' : 'second',
+    because: fact('what he is told points at somebody who is not there', ...reasons),
+  };
+}
+
+function toldOnce(role: Role, first: Told | null, second: Told | null): Combined {
+  const told = first ?? second;
+  if (told === null) throw new Error('Told once by nobody');
+  const which = first === null ? 'second' : 'first';
+  return {
+    role,
+    first,
+    second,
+    status: 'one',
+    job: told.job,
+    from: which,
+    because: because(
+      '{which} tells him: {job}',
+      { which: datum.pressure(which), job: datum.job(told.job) },
+      told.because,
+    ),
+  };
+}
+
+function toldTwice(role: Role, first: Told, second: Told): Combined {
+  const sayFirst = because('the first says: {job}', { job: datum.job(first.job) }, first.because);
+  const saySecond = because('the second says: {job}', { job: datum.job(second.job) }, second.because);
+  const shared = { role, first, second };
+  const difference = compareJobs(first.job, second.job);
+  if (difference === 'same') {
+    const why = fact('both tell him the same', sayFirst, saySecond);
+    return { ...shared, status: 'same', job: first.job, from: 'both', because: why };
+  }
+  if (role.room === 'line') {
+    return difference === 'manner'
+      ? {
+          ...shared,
+          status: 'two-manners',
+          job: first.job,
+          from: 'first',
+          because: fact('the same gap, taught two ways', sayFirst, saySecond),
+        }
+      : {
+          ...shared,
+          status: 'conflict',
+          job: first.job,
+          from: 'first',
+          because: fact('a lineman is told two things', sayFirst, saySecond),
+        };
+  }
+  return toldTwiceOffTheLine(shared, difference, fact('the first is the stronger telling', sayFirst, saySecond));
+}
+
+/** A linebacker or a back: the weaker telling yields; two of a kind that cannot both be done are a conflict. */
+function toldTwiceOffTheLine(
+  shared: { readonly role: Role; readonly first: Told; readonly second: Told },
+  difference: 'manner' | 'different',
+  sayBoth: Combined['because'],
+): Combined {
+  const [a, b] = [BASES.indexOf(shared.first.basis), BASES.indexOf(shared.second.basis)];
+  const says = sayBoth.because;
+  if (a > b) return { ...shared, status: 'yields', job: shared.first.job, from: 'first', because: sayBoth };
+  if (b > a) {
+    const why = fact('the second is the stronger telling', ...says);
+    return { ...shared, status: 'yields', job: shared.second.job, from: 'second', because: why };
+  }
+  if (difference === 'manner') {
+    const why = fact('the same job in two ways; the first one stands', ...says);
+    return { ...shared, status: 'yields', job: shared.first.job, from: 'first', because: why };
+  }
+  const why = fact('he is told two things of the same weight that cannot both be done', ...says);
+  return { ...shared, status: 'conflict', job: shared.first.job, from: 'first', because: why };
+}

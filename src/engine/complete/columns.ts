@@ -1,0 +1,57 @@
+import { gapsEqual } from '../gaps.ts';
+import type { Assignment, Job, OwnedGap, PassColumn, RoleId, RunColumn } from '../types/index.ts';
+import type { Man } from './ownGaps.ts';
+
+/** The run column: the gaps he ends up with, and what his job says beyond them. */
+function runColumn(role: RoleId, job: Job | null, gaps: readonly OwnedGap[]): RunColumn {
+  const mine = gaps.filter((each) => each.owners.some((owner) => owner.role === role));
+  const own = mine.filter((each) => each.owners.some((owner) => owner.role === role && owner.sure));
+  const shown = (own.length > 0 ? own : mine).map((each) => each.gap);
+  const kept = job === null ? [] : jobGaps(job);
+  return {
+    // A man in conflict shows the gaps of the job that stands for now, not both.
+    gaps: own.length > 0 || kept.length === 0 ? shown : shown.filter((gap) => kept.some((one) => gapsEqual(one, gap))),
+    twoGaps: shown.length > 1 && own.some((each) => each.owners.some((owner) => owner.role === role && owner.shared)),
+    edge: job?.kind === 'rush' || job?.kind === 'contain' ? job.edge : null,
+    support: supportOf(job),
+  };
+}
+
+function jobGaps(job: Job): Job extends unknown ? RunColumn['gaps'] : never {
+  return job.kind === 'rush' || job.kind === 'contain' || job.kind === 'fit' ? job.gaps : job.run.fits;
+}
+
+function supportOf(job: Job | null): RunColumn['support'] {
+  if (job === null || job.kind === 'rush' || job.kind === 'contain') return null;
+  return job.kind === 'fit' ? job.support : job.run.support;
+}
+
+/** The pass column: what the job says, else what the base front says. */
+function passColumn(job: Job | null, rushesAtBase: boolean): PassColumn {
+  if (job === null || job.kind === 'fit') return rushesAtBase ? { kind: 'rush' } : { kind: 'none' };
+  switch (job.kind) {
+    case 'rush':
+      return { kind: 'rush' };
+    case 'contain': {
+      const [gap] = job.gaps;
+      return gap === undefined ? { kind: 'rush' } : { kind: 'contain', side: gap.side };
+    }
+    case 'drop':
+      return { kind: 'zone', zone: job.zone, side: job.side };
+    case 'man':
+      return { kind: 'man', receiver: job.receiver };
+    case 'spy':
+      return { kind: 'spy' };
+  }
+}
+
+/** Both columns of one man's job. */
+export function assign(man: Man, gaps: readonly OwnedGap[]): Assignment {
+  const { aligned, combined, base } = man;
+  return {
+    aligned,
+    combined,
+    run: runColumn(aligned.role.id, combined.job, gaps),
+    pass: passColumn(combined.job, base.rushes),
+  };
+}

@@ -1,0 +1,109 @@
+import { compareBy } from '../../base/index.ts';
+
+/** Somebody who may take one of these items, the cheaper the more natural. Costs are whole numbers. */
+export interface Seeker {
+  readonly name: string;
+  /** Index of an item → cost. Items not in the map are out of his reach. */
+  readonly costs: ReadonlyMap<number, number>;
+}
+
+/** Which item each seeker got (null: none), and for every item nobody got, the set that proves it. */
+export interface Matching {
+  readonly taken: readonly (number | null)[];
+  readonly proofs: ReadonlyMap<number, { readonly items: readonly number[]; readonly seekers: readonly number[] }>;
+}
+
+interface State {
+  readonly count: number;
+  readonly cost: number;
+  readonly choices: readonly (number | null)[];
+}
+
+/**
+ * The assignment that covers the most items, and among those the cheapest: exact, by dynamic programming over the set of
+ * covered items (at most 14 gaps). Among equals the one found first in the given order wins, so order the input by sense.
+ */
+export function matchSeekers(itemCount: number, seekers: readonly Seeker[]): Matching {
+  let states = new Map<number, State>([[0, { count: 0, cost: 0, choices: [] }]]);
+  for (const seeker of seekers) {
+    const next = new Map<number, State>();
+    const offer = (mask: number, state: State): void => {
+      const known = next.get(mask);
+      if (
+        known === undefined ||
+        state.count > known.count ||
+        (state.count === known.count && state.cost < known.cost)
+      ) {
+        next.set(mask, state);
+      }
+    };
+    for (const [mask, state] of states) {
+      for (const [item, cost] of seeker.costs) {
+        if ((mask & (1 << item)) !== 0) continue;
+        offer(mask | (1 << item), {
+          count: state.count + 1,
+          cost: state.cost + cost,
+          choices: [...state.choices, item],
+        });
+      }
+      offer(mask, { ...state, choices: [...state.choices, null] });
+    }
+    states = next;
+  }
+  const [best] = [...states.values()].sort(
+    compareBy(
+      (state) => -state.count,
+      (state) => state.cost,
+    ),
+  );
+  const taken = best?.choices ?? [];
+  return { taken, proofs: proveMissing(itemCount, seekers, taken) };
+}
+
+/**
+ * For every item left over, the items and seekers reached from it by alternating steps (Hall's theorem): every such seeker
+ * already has one of these items, so there is one item more than there are seekers. Overlapping sets are told as one.
+ */
+function proveMissing(itemCount: number, seekers: readonly Seeker[], taken: Matching['taken']): Matching['proofs'] {
+  const covered = new Set(taken);
+  const groups: { items: Set<number>; seekers: Set<number> }[] = [];
+  for (let item = 0; item < itemCount; item += 1) {
+    if (covered.has(item)) continue;
+    const group = reachFrom(item, seekers, taken);
+    for (const other of groups.filter((each) => [...each.items].some((one) => group.items.has(one)))) {
+      other.items.forEach((one) => group.items.add(one));
+      other.seekers.forEach((one) => group.seekers.add(one));
+      groups.splice(groups.indexOf(other), 1);
+    }
+    groups.push(group);
+  }
+  const ascending = (set: ReadonlySet<number>): readonly number[] => [...set].sort((a, b) => a - b);
+  return new Map(
+    groups.flatMap((group) =>
+      ascending(group.items)
+        .filter((item) => !covered.has(item))
+        .map((item) => [item, { items: ascending(group.items), seekers: ascending(group.seekers) }] as const),
+    ),
+  );
+}
+
+function reachFrom(
+  start: number,
+  seekers: readonly Seeker[],
+  taken: Matching['taken'],
+): { items: Set<number>; seekers: Set<number> } {
+  const items = new Set([start]);
+  const reached = new Set<number>();
+  const queue = [start];
+  for (let item = queue.pop(); item !== undefined; item = queue.pop()) {
+    for (const [index, seeker] of seekers.entries()) {
+      if (reached.has(index) || !seeker.costs.has(item)) continue;
+      reached.add(index);
+      const has = taken[index];
+      if (has === null || has === undefined || items.has(has)) continue;
+      items.add(has);
+      queue.push(has);
+    }
+  }
+  return { items, seekers: reached };
+}

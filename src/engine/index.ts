@@ -1,0 +1,12 @@
+/** The only door of the engine. Everything behind it is pure: readonly in, readonly out, the same input the same bytes. */
+export * from './vocabulary.ts';
+export * from './types/index.ts';
+export { analyse } from './analyse.ts';
+export { because, datum, fact } from './because.ts';
+export { standardChecks } from './checks/standardChecks.ts';
+export type { Check } from './checks/defineCheck.ts';
+export { fieldAt, type FieldMarks } from './facts/field.ts';
+export { readLook } from './facts/readLook.ts';
+export { gapKey, gapsEqual } from './gaps.ts';
+export { mirrorPlace, mirrorSetup, mirrorSide } from './mirror.ts';
+export * from './notation/index.ts';

@@ -1,0 +1,29 @@
+import { compareBy, ok, refused } from '../../base/index.ts';
+import { because, datum } from '../because.ts';
+import type { Side } from '../vocabulary.ts';
+import type { Aligned, RoleId, Who } from '../types/index.ts';
+import { signOf } from '../facts/surface.ts';
+import type { Found } from './names.ts';
+
+/**
+ * The man a rule speaks to. "The end on the call side" is the man of that group who stands farthest to that side, so a
+ * drag across the ball changes who is meant; with one man in the group he is meant on both sides.
+ */
+export function findWho(who: Who, callSide: Side, aligned: ReadonlyMap<RoleId, Aligned>): Found<RoleId> {
+  if (who.kind === 'role') {
+    if (aligned.has(who.role)) return ok(who.role);
+    return refused(because('{who} is not in this front', { who: datum.role(who.role) }));
+  }
+  const sign = signOf(callSide) * (who.side === 'call' ? 1 : -1);
+  const [man] = [...aligned.values()]
+    .filter((each) => each.role.group === who.group)
+    .sort(
+      compareBy(
+        (each) => -each.x * sign,
+        (each) => each.y,
+        (each) => each.role.id,
+      ),
+    );
+  if (man !== undefined) return ok(man.role.id);
+  return refused(because('nobody of the group "{group}" is in this front', { group: datum.word(who.group) }));
+}

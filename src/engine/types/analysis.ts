@@ -1,0 +1,155 @@
+import type { Basis, EdgePlay, Leverage, Severity, Side, Support, Zone } from '../vocabulary.ts';
+import type { Because } from './because.ts';
+import type { Role } from './defence.ts';
+import type { LookFacts } from './facts.ts';
+import type { PlayerId, RoleId } from './ids.ts';
+import type { Gap, Job } from './job.ts';
+import type { Point, Yards } from './look.ts';
+import type { Setup } from './setup.ts';
+
+/** A technique as facts: the body he stands on, counted from the snapper outward, and the leverage on it. */
+export interface Technique {
+  readonly side: Side | 'middle';
+  readonly index: number;
+  readonly leverage: Leverage;
+  /** True: no body is there; he stands where one would. */
+  readonly ghost: boolean;
+}
+
+/** Where a defender stands at the snap, and what put him there. */
+export interface Aligned extends Point {
+  readonly role: Role;
+  /** The side he plays: the one he stands on, or `middle` over the ball. */
+  readonly place: Side | 'middle';
+  readonly by: 'rule' | 'hand' | 'pressure';
+  readonly technique: Technique | null;
+  readonly inBox: boolean;
+  readonly because: Because;
+}
+
+/** Which side a rule picked, or that it is a tie. A tie is a finding, never a guess. */
+export type SideDecision =
+  | { readonly kind: 'decided'; readonly side: Side; readonly because: Because }
+  | { readonly kind: 'tie'; readonly because: Because };
+
+/** What one pressure tells one man in this look. */
+export type Telling =
+  | { readonly kind: 'told'; readonly basis: Exclude<Basis, 'base'>; readonly job: Job; readonly because: Because }
+  /** The rule points at somebody or something that is not in this look. */
+  | { readonly kind: 'unresolved'; readonly because: Because };
+
+/** One pressure in one look: its call side and what it tells each man. Men not in the map are told nothing. */
+export interface ResolvedPressure {
+  readonly side: SideDecision;
+  readonly tellings: ReadonlyMap<RoleId, Telling>;
+  /** Tellings whose addressee is not in this front or cannot be found. */
+  readonly lost: readonly Because[];
+}
+
+/** How the two tellings of one man go together. */
+export type CombinedStatus =
+  /** Neither pressure tells him anything. */
+  | 'untold'
+  /** One of them tells him. */
+  | 'one'
+  /** Both tell him the same thing. */
+  | 'same'
+  /** The two differ, and the weaker one gives way (never for a lineman). */
+  | 'yields'
+  /** Same gap, taught two ways. */
+  | 'two-manners'
+  /** Two things that cannot both be done. */
+  | 'conflict'
+  /** What he is told points at somebody who is not there. */
+  | 'unresolved';
+
+/** One man of the combined call: what the first says, what the second says, what stands. */
+export interface Combined {
+  readonly role: Role;
+  readonly first: Telling | null;
+  readonly second: Telling | null;
+  readonly status: CombinedStatus;
+  /** The job that stands; on a conflict the first pressure's, until the coach decides. Null: nothing told. */
+  readonly job: Job | null;
+  readonly from: 'first' | 'second' | 'both' | null;
+  readonly because: Because;
+}
+
+/** Who has a run gap, and how he came to it. */
+export interface GapOwner {
+  readonly role: RoleId;
+  /** Sent by a pressure, given by the shell, kept from the base front, or filled in because nobody else had it. */
+  readonly how: 'told' | 'base' | 'filled';
+  /** False: he is in conflict, so whether he really comes here is open. */
+  readonly sure: boolean;
+  /** He two-gaps: this is one of his two. */
+  readonly shared: boolean;
+  readonly because: Because;
+}
+
+/** A run gap of the look with its owners: none is an open gap. */
+export interface OwnedGap {
+  readonly gap: Gap;
+  readonly x: Yards;
+  readonly owners: readonly GapOwner[];
+  /**
+   * For an open gap, the set that proves it: these gaps can only be reached by these men, and there are more gaps.
+   * Null for an owned gap.
+   */
+  readonly proof: { readonly gaps: readonly Gap[]; readonly reachable: readonly RoleId[] } | null;
+}
+
+/** The run column of a man's job. */
+export interface RunColumn {
+  readonly gaps: readonly Gap[];
+  readonly twoGaps: boolean;
+  readonly edge: EdgePlay | null;
+  readonly support: Support | null;
+}
+
+/** The pass column of a man's job. */
+export type PassColumn =
+  | { readonly kind: 'rush' }
+  | { readonly kind: 'contain'; readonly side: Side }
+  | { readonly kind: 'zone'; readonly zone: Zone; readonly side: Side | 'middle' }
+  | { readonly kind: 'man'; readonly receiver: PlayerId }
+  | { readonly kind: 'spy' }
+  | { readonly kind: 'none' };
+
+/** One of the eleven as he goes into the play: where he stands and both columns of his job. */
+export interface Assignment {
+  readonly aligned: Aligned;
+  readonly combined: Combined;
+  readonly run: RunColumn;
+  readonly pass: PassColumn;
+}
+
+/** What a check says of this call in this look. */
+export interface Finding {
+  /** Stable id of the check; its meaning never changes. */
+  readonly rule: string;
+  readonly severity: Severity;
+  /** The sentence, with its data and the reasons below it. */
+  readonly because: Because;
+  readonly who: readonly RoleId[];
+  readonly gaps: readonly Gap[];
+  readonly players: readonly PlayerId[];
+  /** Where to look on the field. */
+  readonly where: readonly Point[];
+}
+
+/** The worst severity found, or `clean`; `left-out` when a pressure of the call is not run against this look. */
+export type Verdict = 'stop' | 'check' | 'note' | 'clean' | 'left-out';
+
+/** One call in one look at one ball spot, worked through: every stage's answer. */
+export interface Analysis {
+  readonly setup: Setup;
+  readonly facts: LookFacts;
+  readonly first: ResolvedPressure;
+  readonly second: ResolvedPressure | null;
+  /** The eleven in a fixed order: line, linebackers, secondary, each from left to right. */
+  readonly assignments: readonly Assignment[];
+  readonly gaps: readonly OwnedGap[];
+  readonly findings: readonly Finding[];
+  readonly verdict: Verdict;
+}
