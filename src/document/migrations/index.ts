@@ -1,0 +1,37 @@
+import { ok, type Result } from '../../base/index.ts';
+import type { Refusal } from '../refusal.ts';
+import { VERSION } from '../schema/playbook.ts';
+
+/** A playbook of some version, before the schema has judged it. */
+export type RawPlaybook = Readonly<Record<string, unknown>>;
+
+/** One step between two versions. A released step is never edited: files of its version are out there. */
+export interface Migration {
+  /** It reads this version and writes the next. */
+  readonly from: number;
+  /** What changed, in a few words. */
+  readonly name: string;
+  readonly up: (playbook: RawPlaybook) => Result<RawPlaybook, Refusal>;
+}
+
+/** Every step since version 1, in order. Version 1 is the present one, so there is none yet. */
+export const MIGRATIONS: readonly Migration[] = Object.freeze([]);
+
+/** Brings a playbook from the version it was written in to `to`, step by step; a step that cannot refuses. */
+export function migrate(
+  playbook: RawPlaybook,
+  from: number,
+  steps: readonly Migration[] = MIGRATIONS,
+  to: number = VERSION,
+): Result<RawPlaybook, Refusal> {
+  let current = playbook;
+  for (let version = from; version < to; version += 1) {
+    const step = steps.find((each) => each.from === version);
+    // A hole in the list is a mistake in this program, not in the file.
+    if (step === undefined) throw new Error(`No migration from version ${version}`);
+    const next = step.up(current);
+    if (!next.ok) return next;
+    current = { ...next.value, version: version + 1 };
+  }
+  return ok(current);
+}

@@ -1,0 +1,89 @@
+import * as z from 'zod';
+import { brander, type Brand } from '../../base/index.ts';
+import { ROOMS, RULE_LEVELS } from '../../engine/index.ts';
+import { MAX_ENTRIES } from '../limits.ts';
+import { body, front, leverage, lookId, role } from './defence.ts';
+import { id, list, name, tag } from './leaves.ts';
+import { look } from './look.ts';
+import { call, coverage, pressure } from './menu.ts';
+
+/** What the first entry of every playbook file says. */
+export const FORMAT = 'gapwright-playbook';
+
+/** The version this program writes, and the newest it reads. */
+export const VERSION = 1;
+
+/** An opponent of the season. */
+export type OpponentId = Brand<string, 'OpponentId'>;
+export const asOpponentId = brander<string, 'OpponentId'>();
+
+/** A preset of what to print. */
+export type SheetId = Brand<string, 'SheetId'>;
+export const asSheetId = brander<string, 'SheetId'>();
+
+/** Paper sizes a sheet can be printed on. */
+export const PAPERS = ['letter', 'a4'] as const;
+
+const opponent = z
+  .strictObject({
+    id: id(asOpponentId).meta({ id: 'OpponentId' }),
+    name,
+    looks: list(lookId, 0, MAX_ENTRIES.looks),
+  })
+  .meta({ id: 'Opponent', description: 'An opponent and the looks he shows.' });
+
+const sheet = z
+  .strictObject({
+    id: id(asSheetId).meta({ id: 'SheetId' }),
+    name,
+    room: z.enum(['all', ...ROOMS]),
+    paper: z.enum(PAPERS),
+  })
+  .meta({ id: 'Sheet', description: 'A preset of what to print: for which position room, on which paper.' });
+
+const techniqueWord = z
+  .strictObject({ on: body, leverage, label: tag })
+  .meta({ id: 'TechniqueWord', description: "The staff's own number or word for a technique." });
+
+/**
+ * The one description of a playbook file: the types and the published JSON Schema come from it. What it cannot say about
+ * two places at once (ids that must exist, rules that must decide) stands in crossChecks.
+ */
+export const playbookSchema = z
+  .strictObject({
+    format: z.literal(FORMAT),
+    version: z.literal(VERSION),
+    team: z.strictObject({ name, level: z.enum(RULE_LEVELS), season: name }),
+    roles: list(role, 0, MAX_ENTRIES.roles),
+    fronts: list(front, 0, MAX_ENTRIES.fronts),
+    coverages: list(coverage, 0, MAX_ENTRIES.coverages),
+    looks: list(look, 0, MAX_ENTRIES.looks),
+    pressures: list(pressure, 0, MAX_ENTRIES.pressures),
+    calls: list(call, 0, MAX_ENTRIES.calls),
+    opponents: list(opponent, 0, MAX_ENTRIES.opponents),
+    sheets: list(sheet, 0, MAX_ENTRIES.sheets),
+    words: z.strictObject({ techniques: list(techniqueWord, 0, MAX_ENTRIES.techniques) }),
+  })
+  .meta({
+    title: 'Gapwright playbook',
+    description: 'Yards from the ball; x to the right of the defence, y into its backfield.',
+  });
+
+/** The same shape with every list and entry readonly. */
+export type DeepReadonly<Value> = Value extends string | number | boolean | null
+  ? Value
+  : Value extends readonly (infer Item)[]
+    ? readonly DeepReadonly<Item>[]
+    : { readonly [Key in keyof Value]: DeepReadonly<Value[Key]> };
+
+/** A whole playbook. Its roles, fronts, coverages, looks, pressures and calls are the engine's own types. */
+export type Playbook = DeepReadonly<z.output<typeof playbookSchema>>;
+
+/** An opponent and the looks he shows. */
+export type Opponent = Playbook['opponents'][number];
+
+/** A preset of what to print. */
+export type Sheet = Playbook['sheets'][number];
+
+/** The staff's own words, where they differ from the common ones. */
+export type StaffWords = Playbook['words'];
