@@ -1,3 +1,9 @@
 /** The picture of one call in one look: shapes in yards, for the screen, for paper and for SVG alike. */
 export * from './shapes.ts';
+export { boundsOf } from './bounds.ts';
+export { buildLookScene, buildScene } from './buildScene.ts';
+export { flipScene, turned } from './flip.ts';
+export { dashesOf, pathData, polygonData, tipOf, type ToUnits } from './geometry.ts';
 export { VIEWS, WHOLE_PICTURE, type Lit, type SceneOptions, type View } from './options.ts';
+export { LIGHT_THEME, lineWidth, markColour, PAPER_THEME, roleOfInk, textColour, type Theme } from './theme.ts';
+export { DOUBLE, toSvg, type SvgOptions } from './toSvg.ts';

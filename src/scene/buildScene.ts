@@ -1,0 +1,67 @@
+import { fieldAt, type Analysis, type LookFacts, type Place, type RuleLevel } from '../engine/index.ts';
+import { boundsOf, surrounding } from './bounds.ts';
+import { manShapes, signShapes } from './marks/defence.ts';
+import { fieldShapes } from './marks/field.ts';
+import { slotRow, slotShapes } from './marks/gaps.ts';
+import { drawnJobs, type DrawnJob } from './marks/jobs.ts';
+import { offenceShapes, smallOffence } from './marks/offence.ts';
+import { jobPath, lanesOf } from './marks/paths.ts';
+import type { Tag } from './marks/shape.ts';
+import { dropShapes, type Drop } from './marks/zones.ts';
+import type { SceneOptions } from './options.ts';
+import { pictureOf, type Picture } from './picture.ts';
+import { LAYERS, type Scene, type Shape } from './shapes.ts';
+
+/** The picture of one call in one look: the field, both teams, every job as a path and every gap as a slot. */
+export function buildScene(analysis: Analysis, options: SceneOptions): Scene {
+  const { setup, facts } = analysis;
+  if (options.detail === 'mini') return buildLookScene(facts, setup.level, setup.spot);
+  const picture = pictureOf(analysis, options);
+  const drawn = playShapes(picture);
+  const bounds = boundsOf(analysis, options.view, drawn);
+  return { shapes: inOrder([...fieldShapes(picture.field, bounds), ...drawn]), bounds };
+}
+
+/** A look alone, an inch wide: the line, the ball and the offence without letters. */
+export function buildLookScene(facts: LookFacts, level: RuleLevel, spot: Place): Scene {
+  const players = [...facts.players.values()].map(({ x, y }) => ({ x, y }));
+  const around = surrounding(players, 1.2);
+  const bounds = { ...around, bottom: 1.6 };
+  const field = fieldShapes(fieldAt(level, spot), bounds).filter((shape) => !shape.key.startsWith('hash/'));
+  return { shapes: inOrder([...field, ...smallOffence(facts)]), bounds };
+}
+
+/** Everything but the field. */
+function playShapes(picture: Picture): readonly Shape[] {
+  const { assignments, facts } = picture.analysis;
+  const row = slotRow(picture);
+  const jobs = assignments.flatMap((assignment) =>
+    drawnJobs(assignment).map((drawn, index) => ({ drawn, tag: jobTag(picture, drawn, index) })),
+  );
+  const lanes = lanesOf(jobs.map(({ drawn }) => drawn), row.bottom);
+  return [
+    ...dropShapes(picture, jobs.flatMap(({ drawn, tag }) => dropOf(drawn, tag))),
+    ...jobs.flatMap(({ drawn, tag }) => jobPath(picture, drawn, lanes, tag)),
+    ...slotShapes(picture, row),
+    ...offenceShapes(facts, picture.options.room !== null),
+    ...assignments.flatMap((assignment) => manShapes(picture, assignment)),
+    ...assignments.flatMap((assignment) => signShapes(picture, assignment)),
+  ];
+}
+
+function jobTag(picture: Picture, { aligned }: DrawnJob, index: number): Tag {
+  const { id } = aligned.role;
+  return { key: `job/${id}/${index}`, layer: 'job', target: { kind: 'defender', role: id }, faint: picture.faint(id) };
+}
+
+function dropOf(drawn: DrawnJob, tag: Tag): readonly Drop[] {
+  return drawn.job.kind === 'drop' ? [{ drawn, job: drawn.job, tag }] : [];
+}
+
+/** From back to front, shapes of one layer in the order they were made; light ones lie under heavy ones. */
+function inOrder(shapes: readonly Shape[]): readonly Shape[] {
+  return LAYERS.flatMap((layer) => {
+    const ofLayer = shapes.filter((shape) => shape.layer === layer);
+    return [...ofLayer.filter((shape) => shape.faint), ...ofLayer.filter((shape) => !shape.faint)];
+  });
+}

@@ -1,0 +1,114 @@
+import { assertNever } from '../base/index.ts';
+import type { Point, Yards } from '../engine/index.ts';
+import type { PathShape, Stroke, Tip } from './shapes.ts';
+
+/** The point `by` yards from `from` on the straight way to `to`; `from` itself when both are one place. */
+export function toward(from: Point, to: Point, by: Yards): Point {
+  const length = distance(from, to);
+  return length === 0 ? from : { x: from.x + ((to.x - from.x) / length) * by, y: from.y + ((to.y - from.y) / length) * by };
+}
+
+/** Straight distance. */
+export function distance(a: Point, b: Point): Yards {
+  return Math.hypot(b.x - a.x, b.y - a.y);
+}
+
+/** How long a tip is, and how wide to each side. */
+const TIP_SIZE: Readonly<Record<Exclude<Tip, 'none'>, { readonly length: Yards; readonly half: Yards }>> = {
+  'filled-head': { length: 0.62, half: 0.27 },
+  'open-head': { length: 0.55, half: 0.32 },
+  bar: { length: 0, half: 0.5 },
+  tee: { length: 0, half: 0.26 },
+};
+
+/** Dash and space of a line pattern, in yards; null is an unbroken line. */
+export function dashesOf(stroke: Stroke): readonly [Yards, Yards] | null {
+  switch (stroke) {
+    case 'solid':
+    case 'double':
+      return null;
+    case 'dashed':
+      return [0.55, 0.32];
+    case 'dotted':
+      return [0.12, 0.24];
+    default:
+      return assertNever(stroke);
+  }
+}
+
+/** The tip of a path as points in yards: filled ones are closed. Null: no tip, or a path without a direction. */
+export function tipOf(path: PathShape): { readonly points: readonly Point[]; readonly filled: boolean } | null {
+  const end = path.points.at(-1);
+  const before = directionPoint(path.points);
+  if (path.tip === 'none' || end === undefined || before === null) return null;
+  const { length, half } = TIP_SIZE[path.tip];
+  const base = toward(end, before, length);
+  const unit = toward({ x: 0, y: 0 }, { x: end.x - before.x, y: end.y - before.y }, 1);
+  const left = { x: base.x - unit.y * half, y: base.y + unit.x * half };
+  const right = { x: base.x + unit.y * half, y: base.y - unit.x * half };
+  switch (path.tip) {
+    case 'filled-head':
+      return { points: [left, end, right], filled: true };
+    case 'open-head':
+      return { points: [left, end, right], filled: false };
+    case 'bar':
+    case 'tee':
+      return { points: [left, right], filled: false };
+    default:
+      return assertNever(path.tip);
+  }
+}
+
+/** The last point that lies apart from the end, which is where the path comes from. */
+function directionPoint(points: readonly Point[]): Point | null {
+  const end = points.at(-1);
+  if (end === undefined) return null;
+  return points.findLast((point) => distance(point, end) > 1e-6) ?? null;
+}
+
+/** The points to stroke: cut short inside a filled head, so that its point stays sharp. */
+function strokedPoints(path: PathShape): readonly Point[] {
+  const end = path.points.at(-1);
+  const before = directionPoint(path.points);
+  if (path.tip !== 'filled-head' || end === undefined || before === null) return path.points;
+  const cut = Math.min(TIP_SIZE['filled-head'].length * 0.8, distance(before, end));
+  return [...path.points.slice(0, -1), toward(end, before, cut)];
+}
+
+/** Turns yards into a renderer's own units. */
+export type ToUnits = (point: Point) => Point;
+
+/** A path's line as SVG path data (also understood by canvas and PDF libraries); smooth through its points if curved. */
+export function pathData(path: PathShape, place: ToUnits): string {
+  const points = strokedPoints(path).map(place);
+  const [first, ...rest] = points;
+  if (first === undefined) return '';
+  if (!path.curved || points.length < 3) return [`M${pair(first)}`, ...rest.map((point) => `L${pair(point)}`)].join('');
+  return `M${pair(first)}${rest.map((_, index) => curveTo(points, index)).join('')}`;
+}
+
+/** A closed polygon or an open polyline as path data. */
+export function polygonData(points: readonly Point[], closed: boolean, place: ToUnits): string {
+  return points.map((point, index) => `${index === 0 ? 'M' : 'L'}${pair(place(point))}`).join('') + (closed ? 'Z' : '');
+}
+
+/** One piece of a Catmull-Rom curve from point `index` to the next, as a cubic. */
+function curveTo(points: readonly Point[], index: number): string {
+  const from = points[index];
+  const to = points[index + 1];
+  if (from === undefined || to === undefined) return '';
+  const before = points[index - 1] ?? from;
+  const after = points[index + 2] ?? to;
+  const c1 = { x: from.x + (to.x - before.x) / 6, y: from.y + (to.y - before.y) / 6 };
+  const c2 = { x: to.x - (after.x - from.x) / 6, y: to.y - (after.y - from.y) / 6 };
+  return `C${pair(c1)} ${pair(c2)} ${pair(to)}`;
+}
+
+/** Numbers as the shortest text of at most three decimals, never "-0". */
+export function numberText(value: number): string {
+  return String(Math.round(value * 1000) / 1000 + 0);
+}
+
+function pair(point: Point): string {
+  return `${numberText(point.x)} ${numberText(point.y)}`;
+}

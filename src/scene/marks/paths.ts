@@ -1,0 +1,215 @@
+import { assertNever } from '../../base/index.ts';
+import { gapKey, type Gap, type Job, type Point, type Yards } from '../../engine/index.ts';
+import { distance, toward } from '../geometry.ts';
+import { manRadius, OFFENCE_RADIUS, type Picture } from '../picture.ts';
+import type { Ink, PathShape, Shape, Stroke, Tip } from '../shapes.ts';
+import type { DrawnJob } from './jobs.ts';
+import { ellipse, label, part, path, type Tag } from './shape.ts';
+
+type RushLike = Extract<Job, { kind: 'rush' | 'contain' }>;
+
+/** How far behind the slots a rush ends. */
+const PAST_SLOTS: Yards = 0.95;
+
+/** Sideways step between two paths through one gap. */
+const LANE: Yards = 0.34;
+
+/** How a kind of job is drawn: the pattern, the weight and the tip. */
+interface Pen {
+  readonly ink: Ink;
+  readonly width: Yards;
+  readonly stroke: Stroke;
+  readonly tip: Tip;
+}
+
+const PENS = {
+  rush: { ink: 'rush', width: 0.15, stroke: 'solid', tip: 'filled-head' },
+  contain: { ink: 'rush', width: 0.15, stroke: 'solid', tip: 'bar' },
+  fit: { ink: 'fit', width: 0.13, stroke: 'dotted', tip: 'tee' },
+  man: { ink: 'man', width: 0.1, stroke: 'dashed', tip: 'open-head' },
+  spy: { ink: 'man', width: 0.12, stroke: 'dotted', tip: 'none' },
+} as const satisfies Record<string, Pen>;
+
+/** What paths must know of each other: where each passes the line, and how deep the slots reach. */
+export interface Lanes {
+  /** Sideways offset of this job's path in that gap. */
+  readonly offset: (drawn: DrawnJob, gap: Gap) => Yards;
+  /** The far edge of the slots. */
+  readonly slotBottom: Yards;
+}
+
+/** Gives every path through a gap a lane of its own, in the order of where the men stand. */
+export function lanesOf(drawn: readonly DrawnJob[], slotBottom: Yards): Lanes {
+  const through = new Map<string, DrawnJob[]>();
+  for (const one of drawn) {
+    for (const gap of laneGaps(one.job)) through.set(gapKey(gap), [...(through.get(gapKey(gap)) ?? []), one]);
+  }
+  for (const [key, users] of through) through.set(key, users.toSorted((a, b) => a.aligned.x - b.aligned.x));
+  return {
+    slotBottom,
+    offset: (one, gap) => {
+      const users = through.get(gapKey(gap)) ?? [];
+      return (users.indexOf(one) - (users.length - 1) / 2) * LANE;
+    },
+  };
+}
+
+/** The gaps a job's path goes through; a two-gap man only reaches into his. */
+function laneGaps(job: Job): readonly Gap[] {
+  if (job.kind !== 'rush' && job.kind !== 'contain' && job.kind !== 'fit') return [];
+  return job.manner === 'two-gap' ? [] : job.gaps;
+}
+
+/** A job as a path. Drops are drawn with their zones (zones.ts), which must know of each other. */
+export function jobPath(picture: Picture, drawn: DrawnJob, lanes: Lanes, tag: Tag): readonly Shape[] {
+  const { job, aligned } = drawn;
+  const radius = manRadius(aligned.role.letter);
+  switch (job.kind) {
+    case 'rush':
+    case 'contain': {
+      if (job.manner === 'two-gap') return stubs(picture, drawn, PENS.rush, tag);
+      const points = job.kind === 'rush' ? rushPoints(picture, drawn, job, lanes) : containPoints(picture, drawn, job, lanes);
+      const curved = job.manner === 'loop' || job.track.kind === 'past' || job.kind === 'contain';
+      return [drawnPath(tag, drawn, PENS[job.kind], fromRim(points, radius), curved)];
+    }
+    case 'fit':
+      return job.manner === 'two-gap'
+        ? stubs(picture, drawn, { ...PENS.fit, tip: 'tee' }, tag)
+        : job.gaps.flatMap((gap) => fitPath(picture, drawn, gap, lanes, part(tag, gapKey(gap))));
+    case 'drop':
+      return [];
+    case 'man':
+      return manPath(picture, drawn, job.receiver, tag);
+    case 'spy':
+      return spyShapes(picture, drawn, tag);
+    default:
+      return assertNever(job);
+  }
+}
+
+function drawnPath(tag: Tag, drawn: DrawnJob, pen: Pen, points: readonly Point[], curved: boolean): PathShape {
+  const stroke = drawn.as === 'second' && pen.stroke === 'solid' ? 'double' : pen.stroke;
+  return path(tag, { points, curved, ...pen, stroke });
+}
+
+/** Starts a path at the rim of the man's letters instead of in them. */
+export function fromRim(points: readonly Point[], radius: Yards): readonly Point[] {
+  const [start, next] = points;
+  if (start === undefined || next === undefined) return points;
+  const from = distance(start, next) <= radius ? next : toward(start, next, radius);
+  return distance(from, next) < 1e-6 ? points.slice(1) : [from, ...points.slice(1)];
+}
+
+/** From the man to the gap by his manner or track, across the line, to behind the slots. */
+function rushPoints(picture: Picture, drawn: DrawnJob, job: RushLike, lanes: Lanes): readonly Point[] {
+  const { start, x } = entry(picture, drawn, job, lanes);
+  return [start, ...wayTo(picture, start, x, job), { x, y: -0.05 }, { x, y: lanes.slotBottom - PAST_SLOTS }];
+}
+
+/** Like a rush, but on to the outside of the passer's depth. */
+function containPoints(picture: Picture, drawn: DrawnJob, job: RushLike, lanes: Lanes): readonly Point[] {
+  const { start, x } = entry(picture, drawn, job, lanes);
+  const passer = picture.passer ?? { x: 0, y: -5 };
+  const side = x < passer.x ? -1 : 1;
+  const depth = Math.min(lanes.slotBottom - 0.6, Math.max(-5.5, Math.min(-4, passer.y)));
+  const outside = passer.x + side * Math.max(2.6, Math.abs(x - passer.x) * 0.75);
+  return [start, ...wayTo(picture, start, x, job), { x, y: -0.05 }, { x, y: lanes.slotBottom }, { x: outside, y: depth }];
+}
+
+function entry(picture: Picture, drawn: DrawnJob, job: RushLike, lanes: Lanes): { start: Point; x: Yards } {
+  const { aligned } = drawn;
+  const [gap] = job.gaps;
+  const x = gap === undefined ? null : picture.gapX(gap);
+  const lane = gap === undefined ? 0 : lanes.offset(drawn, gap);
+  return { start: { x: aligned.x, y: aligned.y }, x: (x ?? aligned.x) + lane };
+}
+
+/** The bends between where he stands and the line. */
+function wayTo(picture: Picture, start: Point, x: Yards, job: RushLike): readonly Point[] {
+  const neighbour = job.track.kind === 'past' ? picture.manAt(job.track.neighbour) : null;
+  if (job.track.kind === 'past' && neighbour !== null) return [pastNeighbour(neighbour, start, x, job.track.how)];
+  const side = Math.sign(x - start.x);
+  const far = Math.abs(x - start.x);
+  switch (job.manner) {
+    case 'slant':
+      // A flat first step, then up the gap.
+      return far < 0.5 ? [] : [{ x: x - side * 0.3, y: Math.max(0.45, start.y - 0.3) }];
+    case 'loop':
+      // Back off the ball and round whoever stands between.
+      return far < 0.5
+        ? []
+        : [
+            { x: start.x + side * far * 0.35, y: start.y + 0.75 },
+            { x: x - side * 0.1, y: start.y + 0.35 },
+          ];
+    case 'penetrate':
+    case 'two-gap':
+    case 'read':
+      return [];
+    default:
+      return assertNever(job.manner);
+  }
+}
+
+/** Where he passes his neighbour: between him and the ball, behind him, or off one of his hips. */
+function pastNeighbour(neighbour: Point, start: Point, x: Yards, how: 'under' | 'over' | 'inside-hip' | 'outside-hip'): Point {
+  const outward = neighbour.x === 0 ? Math.sign(start.x - x) || 1 : Math.sign(neighbour.x);
+  switch (how) {
+    case 'under':
+      return { x: neighbour.x, y: neighbour.y - 0.78 };
+    case 'over':
+      return { x: neighbour.x, y: neighbour.y + 0.95 };
+    case 'inside-hip':
+      return { x: neighbour.x - outward * 0.85, y: neighbour.y + 0.3 };
+    case 'outside-hip':
+      return { x: neighbour.x + outward * 0.85, y: neighbour.y + 0.3 };
+    default:
+      return assertNever(how);
+  }
+}
+
+/** Short heads from a two-gap man into both his gaps. */
+function stubs(picture: Picture, drawn: DrawnJob, pen: Pen, tag: Tag): readonly Shape[] {
+  const { aligned, job } = drawn;
+  if (job.kind !== 'rush' && job.kind !== 'contain' && job.kind !== 'fit') return [];
+  return job.gaps.flatMap((gap) => {
+    const x = picture.gapX(gap);
+    if (x === null) return [];
+    const points = fromRim([{ x: aligned.x, y: aligned.y }, { x, y: -0.45 }], manRadius(aligned.role.letter));
+    return [drawnPath(part(tag, gapKey(gap)), drawn, pen, points, false)];
+  });
+}
+
+function fitPath(picture: Picture, drawn: DrawnJob, gap: Gap, lanes: Lanes, tag: Tag): readonly Shape[] {
+  const { aligned } = drawn;
+  const x = picture.gapX(gap);
+  if (x === null) return [];
+  const end = { x: x + lanes.offset(drawn, gap), y: -0.3 };
+  return [drawnPath(tag, drawn, PENS.fit, fromRim([aligned, end], manRadius(aligned.role.letter)), false)];
+}
+
+function manPath(picture: Picture, drawn: DrawnJob, receiver: string, tag: Tag): readonly Shape[] {
+  const player = [...picture.analysis.facts.players.values()].find((one) => one.id === receiver);
+  if (player === undefined) return [];
+  const { aligned } = drawn;
+  const end = toward(player, aligned, OFFENCE_RADIUS + 0.2);
+  return [drawnPath(tag, drawn, PENS.man, fromRim([aligned, end], manRadius(aligned.role.letter)), false)];
+}
+
+/** A dotted ring round the passer, named, and a dotted way to it. */
+function spyShapes(picture: Picture, drawn: DrawnJob, tag: Tag): readonly Shape[] {
+  const { passer } = picture;
+  if (passer === null) return [];
+  const { aligned } = drawn;
+  const ring = 0.95;
+  const at = { x: passer.x, y: passer.y };
+  return [
+    ellipse(part(tag, 'ring'), { at, rx: ring, ry: ring, fill: null, line: 'man', stroke: 'dotted', width: 0.12 }),
+    drawnPath(tag, drawn, PENS.spy, fromRim([aligned, toward(at, aligned, ring)], manRadius(aligned.role.letter)), false),
+    label(part(tag, 'name'), { x: at.x, y: at.y - ring - 0.5 }, `spy ${aligned.role.letter}`, {
+      size: 0.62,
+      ink: 'muted',
+      halo: true,
+    }),
+  ];
+}

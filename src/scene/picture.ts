@@ -1,0 +1,53 @@
+import {
+  fieldAt,
+  gapKey,
+  type Analysis,
+  type FieldMarks,
+  type Gap,
+  type OffencePlayer,
+  type Point,
+  type RoleId,
+  type Yards,
+} from '../engine/index.ts';
+import type { SceneOptions } from './options.ts';
+
+/** Radius of an offensive player's circle. Linemen stand at least 1.3 yd apart, so that circles never touch. */
+export const OFFENCE_RADIUS: Yards = 0.47;
+
+/** An analysis with what every mark asks for, worked out once. */
+export interface Picture {
+  readonly analysis: Analysis;
+  readonly options: SceneOptions;
+  readonly field: FieldMarks;
+  /** Where a gap crosses the line; null for a gap this look does not have. */
+  readonly gapX: (gap: Gap) => Yards | null;
+  /** Where a defender stands; null for a role that is not on the field. */
+  readonly manAt: (role: RoleId) => Point | null;
+  /** A role's letter as drawn; "" for a role that is not on the field. */
+  readonly letterOf: (role: RoleId) => string;
+  readonly passer: OffencePlayer | null;
+  /** Drawn light, because the picture is another room's. */
+  readonly faint: (role: RoleId) => boolean;
+}
+
+/** Works out a picture's common facts. */
+export function pictureOf(analysis: Analysis, options: SceneOptions): Picture {
+  const gaps = new Map(analysis.gaps.map((owned) => [gapKey(owned.gap), owned.x]));
+  const men = new Map(analysis.assignments.map(({ aligned }) => [aligned.role.id, aligned]));
+  const { passer } = analysis.facts;
+  return {
+    analysis,
+    options,
+    field: fieldAt(analysis.setup.level, analysis.setup.spot),
+    gapX: (gap) => gaps.get(gapKey(gap)) ?? null,
+    manAt: (role) => men.get(role) ?? null,
+    letterOf: (role) => men.get(role)?.role.letter ?? '',
+    passer: passer === null ? null : (analysis.facts.players.get(passer) ?? null),
+    faint: (role) => options.room !== null && men.get(role)?.role.room !== options.room,
+  };
+}
+
+/** How far a defender's letters reach from where he stands; his paths start here. */
+export function manRadius(letter: string): Yards {
+  return [...letter].length <= 1 ? 0.56 : 0.68;
+}
