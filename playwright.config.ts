@@ -1,6 +1,10 @@
+import { existsSync } from 'node:fs';
 import { defineConfig } from '@playwright/test';
 import { PROVED_BROWSER, findChromium, launchOptionsFor } from './scripts/find-chromium.mjs';
 import { USUAL_PORT } from './scripts/free-port.mjs';
+
+if (!existsSync(new URL('dist/index.html', import.meta.url)))
+  throw new Error('The browser tests read the built app: npm run build first.');
 
 // Read again in every worker process; the environment carries the answer to them, so the browser is looked for once.
 const browser = process.env[PROVED_BROWSER] ?? (await findChromium((line) => process.stderr.write(`${line}\n`)));

@@ -108,6 +108,7 @@ async function whyItFails(browser) {
   } catch (error) {
     return String(error instanceof Error ? error.message : error)
       .split('\n')
+      .filter((line) => !/[═║╔╚]/.test(line))
       .slice(0, 2)
       .join(' ');
   } finally {
@@ -156,5 +157,10 @@ function installWithPlaywright() {
 }
 
 if (process.argv[1] !== undefined && resolve(process.argv[1]) === fileURLToPath(import.meta.url)) {
-  console.log(await findChromium((line) => console.error(line)));
+  try {
+    console.log(await findChromium((line) => console.error(line)));
+  } catch (error) {
+    console.error(error instanceof Error ? error.message : error);
+    process.exitCode = 1;
+  }
 }

@@ -39,5 +39,10 @@ function missingTools() {
 }
 
 if (process.argv[1] !== undefined && resolve(process.argv[1]) === fileURLToPath(import.meta.url)) {
-  console.log(findPoppler((line) => console.error(line)));
+  try {
+    console.log(findPoppler((line) => console.error(line)));
+  } catch (error) {
+    console.error(error instanceof Error ? error.message : error);
+    process.exitCode = 1;
+  }
 }
