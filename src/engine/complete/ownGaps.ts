@@ -25,8 +25,12 @@ export interface Man {
   readonly base: BaseJob;
 }
 
-/** A rank on a man's own list outweighs any distance on the field. Costs are whole millimetres of a yard. */
+/**
+ * What makes a fit unnatural, as whole thousandths of a yard: any place down a man's own list outweighs any distance on the
+ * field, and a man of the base front giving up his first gap outweighs every coverage player's choices together.
+ */
 const RANK_COST = 100_000;
+const LEAVE_BASE_COST = 10_000_000;
 
 /** A man who is still free to take a gap, with the gaps he may take, the most natural first. */
 interface FreeMan {
@@ -151,7 +155,8 @@ function seekerOf(slot: FreeMan, open: readonly GapFact[]): Seeker {
     if (at === undefined || costs.has(item)) return;
     const { x, y } = slot.man.aligned;
     const rank = slot.twoGaps && listed < 2 ? 0 : listed;
-    costs.set(item, rank * RANK_COST + Math.round(Math.hypot(at.x - x, y) * 1000));
+    const leaves = slot.how === 'base' && rank > 0 ? LEAVE_BASE_COST : 0;
+    costs.set(item, leaves + rank * RANK_COST + Math.round(Math.hypot(at.x - x, y) * 1000));
   });
   return { name: slot.man.aligned.role.id, costs };
 }
