@@ -1,6 +1,7 @@
-import { fieldAt, type Analysis, type LookFacts, type Place, type RuleLevel } from '../engine/index.ts';
+import { fieldAt, type Aligned, type Analysis, type LookFacts, type Place, type RuleLevel } from '../engine/index.ts';
 import { boundsOf, surrounding } from './bounds.ts';
-import { manShapes, signShapes } from './marks/defence.ts';
+import { pointsAlong } from './geometry.ts';
+import { manShapes, signShapes, type Crowd } from './marks/defence.ts';
 import { fieldShapes } from './marks/field.ts';
 import { slotRow, slotShapes } from './marks/gaps.ts';
 import { drawnJobs, type DrawnJob } from './marks/jobs.ts';
@@ -39,14 +40,23 @@ function playShapes(picture: Picture): readonly Shape[] {
     drawnJobs(assignment).map((drawn, index) => ({ drawn, tag: jobTag(picture, drawn, index) })),
   );
   const lanes = lanesOf(jobs.map(({ drawn }) => drawn), row.bottom);
-  return [
+  const paths = [
     ...dropShapes(picture, jobs.flatMap(({ drawn, tag }) => dropOf(drawn, tag))),
     ...jobs.flatMap(({ drawn, tag }) => jobPath(picture, drawn, lanes, tag)),
+  ];
+  return [
+    ...paths,
     ...slotShapes(picture, row),
     ...offenceShapes(facts, picture.options.room !== null),
     ...assignments.flatMap((assignment) => manShapes(picture, assignment)),
-    ...assignments.flatMap((assignment) => signShapes(picture, assignment)),
+    ...assignments.flatMap((assignment) => signShapes(picture, assignment, crowdOf(picture, paths, assignment.aligned))),
   ];
+}
+
+/** What the signs about one man keep clear of. */
+function crowdOf(picture: Picture, shapes: readonly Shape[], of: Aligned): Crowd {
+  const men = picture.analysis.assignments.map(({ aligned }) => aligned).filter((man) => man.role.id !== of.role.id);
+  return { men, paths: shapes.flatMap((shape) => (shape.kind === 'path' ? [pointsAlong(shape)] : [])) };
 }
 
 function jobTag(picture: Picture, { aligned }: DrawnJob, index: number): Tag {

@@ -13,11 +13,28 @@ export function distance(a: Point, b: Point): Yards {
   return Math.hypot(b.x - a.x, b.y - a.y);
 }
 
+/** Distance of a point from the straight line between two others, ends included. */
+export function distanceToSegment(point: Point, from: Point, to: Point): Yards {
+  const square = (to.x - from.x) ** 2 + (to.y - from.y) ** 2;
+  if (square === 0) return distance(point, from);
+  const along = ((point.x - from.x) * (to.x - from.x) + (point.y - from.y) * (to.y - from.y)) / square;
+  const share = Math.min(1, Math.max(0, along));
+  return distance(point, { x: from.x + share * (to.x - from.x), y: from.y + share * (to.y - from.y) });
+}
+
+/** How near a line through points comes to a point. */
+export function distanceToPath(point: Point, points: readonly Point[]): Yards {
+  return Math.min(
+    Infinity,
+    ...points.slice(1).map((to, index) => distanceToSegment(point, points[index] ?? to, to)),
+  );
+}
+
 /** How long a tip is, and how wide to each side. */
 const TIP_SIZE: Readonly<Record<Exclude<Tip, 'none'>, { readonly length: Yards; readonly half: Yards }>> = {
   'filled-head': { length: 0.62, half: 0.27 },
   'open-head': { length: 0.55, half: 0.32 },
-  bar: { length: 0, half: 0.5 },
+  bar: { length: 0, half: 0.42 },
   tee: { length: 0, half: 0.26 },
 };
 
@@ -92,16 +109,47 @@ export function polygonData(points: readonly Point[], closed: boolean, place: To
   return points.map((point, index) => `${index === 0 ? 'M' : 'L'}${pair(place(point))}`).join('') + (closed ? 'Z' : '');
 }
 
-/** One piece of a Catmull-Rom curve from point `index` to the next, as a cubic. */
-function curveTo(points: readonly Point[], index: number): string {
+/** A cubic piece of a curve: two control points and its end. */
+interface Piece {
+  readonly c1: Point;
+  readonly c2: Point;
+  readonly to: Point;
+}
+
+/** The piece of a Catmull-Rom curve from point `index` to the next; null past the last. */
+function pieceAt(points: readonly Point[], index: number): Piece | null {
   const from = points[index];
   const to = points[index + 1];
-  if (from === undefined || to === undefined) return '';
+  if (from === undefined || to === undefined) return null;
   const before = points[index - 1] ?? from;
   const after = points[index + 2] ?? to;
-  const c1 = { x: from.x + (to.x - before.x) / 6, y: from.y + (to.y - before.y) / 6 };
-  const c2 = { x: to.x - (after.x - from.x) / 6, y: to.y - (after.y - from.y) / 6 };
-  return `C${pair(c1)} ${pair(c2)} ${pair(to)}`;
+  return {
+    c1: { x: from.x + (to.x - before.x) / 6, y: from.y + (to.y - before.y) / 6 },
+    c2: { x: to.x - (after.x - from.x) / 6, y: to.y - (after.y - from.y) / 6 },
+    to,
+  };
+}
+
+function curveTo(points: readonly Point[], index: number): string {
+  const piece = pieceAt(points, index);
+  return piece === null ? '' : `C${pair(piece.c1)} ${pair(piece.c2)} ${pair(piece.to)}`;
+}
+
+/** Points along a path as drawn, close enough together to measure by: its corners, or a curve in six steps a piece. */
+export function pointsAlong(path: PathShape): readonly Point[] {
+  const { points } = path;
+  if (!path.curved || points.length < 3) return points;
+  return points.flatMap((from, index) => {
+    const piece = pieceAt(points, index);
+    return piece === null ? [from] : [0, 1, 2, 3, 4, 5].map((step) => cubic(from, piece, step / 6));
+  });
+}
+
+function cubic(from: Point, { c1, c2, to }: Piece, share: number): Point {
+  const rest = 1 - share;
+  const blend = (a: number, b: number, c: number, d: number) =>
+    a * rest ** 3 + 3 * b * rest ** 2 * share + 3 * c * rest * share ** 2 + d * share ** 3;
+  return { x: blend(from.x, c1.x, c2.x, to.x), y: blend(from.y, c1.y, c2.y, to.y) };
 }
 
 /** Numbers as the shortest text of at most three decimals, never "-0". */

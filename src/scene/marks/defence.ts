@@ -1,5 +1,6 @@
 import { assertNever } from '../../base/index.ts';
-import type { Assignment, CombinedStatus, Telling, Yards } from '../../engine/index.ts';
+import type { Assignment, CombinedStatus, Point, Telling, Yards } from '../../engine/index.ts';
+import { distance, distanceToPath } from '../geometry.ts';
 import { manRadius, type Picture } from '../picture.ts';
 import type { Shape } from '../shapes.ts';
 import { ellipse, label, part, polygon, regular, type Tag } from './shape.ts';
@@ -27,7 +28,7 @@ export function manShapes(picture: Picture, assignment: Assignment): readonly Sh
   ];
 }
 
-function litRing(tag: Tag, at: { readonly x: Yards; readonly y: Yards }, radius: Yards): Shape {
+function litRing(tag: Tag, at: Point, radius: Yards): Shape {
   const reach = radius + 0.22;
   return ellipse(
     { ...tag, layer: 'sign' },
@@ -35,22 +36,63 @@ function litRing(tag: Tag, at: { readonly x: Yards; readonly y: Yards }, radius:
   );
 }
 
-/** The small signs about a man: which pressure tells him, that he is the force, and that something is wrong with him. */
-export function signShapes(picture: Picture, assignment: Assignment): readonly Shape[] {
+/** Where a sign may stand about a man, the first choice first: -1 is left, or toward the line. */
+const CORNERS: readonly Point[] = [
+  { x: 1, y: 1 },
+  { x: -1, y: 1 },
+  { x: -1, y: -1 },
+  { x: 1, y: -1 },
+  { x: 1, y: 0 },
+  { x: -1, y: 0 },
+];
+
+/** What signs keep clear of: men and paths. */
+export interface Crowd {
+  readonly men: readonly Point[];
+  readonly paths: readonly (readonly Point[])[];
+}
+
+/**
+ * The small signs about a man: that something is wrong with him, which pressure tells him, that he is the force. Each takes
+ * the place with the most room, in steps of a third of a yard, so that equally good ones stay in order.
+ */
+export function signShapes(picture: Picture, assignment: Assignment, crowd: Crowd): readonly Shape[] {
   const { aligned, combined, run } = assignment;
   const tag: Tag = { ...manTag(picture, assignment), layer: 'sign' };
   const reach = manRadius(aligned.role.letter);
+  const at = (corner: Point, wide: Yards) => ({
+    x: aligned.x + corner.x * (reach + wide),
+    y: aligned.y + corner.y * 0.46,
+  });
+  const free = [...CORNERS];
+  const next = (halfWidth: Yards): Point => {
+    const places = free.map((corner) => at(corner, halfWidth + 0.04));
+    const rooms = places.map((place) => Math.round(Math.min(0.9, roomAt(place, halfWidth, crowd)) * 3));
+    const best = rooms.indexOf(Math.max(...rooms));
+    free.splice(best, 1);
+    return places[best] ?? aligned;
+  };
   const told = picture.analysis.setup.second === null ? '' : toldBy(combined.first, combined.second);
-  const outward = aligned.x < 0 ? -1 : 1;
   return [
-    ...small(part(tag, 'told'), aligned.x + reach + 0.12 + told.length * 0.09, aligned.y + 0.42, told),
-    ...(run.support === 'force' ? small(part(tag, 'force'), aligned.x + outward * (reach + 0.2), aligned.y - 0.42, 'F') : []),
-    ...warning(part(tag, 'warning'), aligned.x - reach - 0.18, aligned.y + 0.5, combined.status),
+    ...warning(part(tag, 'warning'), next, combined.status),
+    ...(told === '' ? [] : [small(part(tag, 'told'), next(told.length * 0.15), told)]),
+    ...(run.support === 'force' ? [small(part(tag, 'force'), next(0.16), 'F')] : []),
   ];
 }
 
-function small(tag: Tag, x: Yards, y: Yards, text: string): readonly Shape[] {
-  return text === '' ? [] : [label(tag, { x, y }, text, { size: 0.56, ink: 'muted', bold: true, halo: true })];
+/** How far the nearest man or path is from a sign; men count from the rim of their letters. */
+function roomAt(place: Point, halfWidth: Yards, { men, paths }: Crowd): Yards {
+  const sign = [-halfWidth, 0, halfWidth].map((x) => ({ x: place.x + x, y: place.y }));
+  return Math.min(
+    ...sign.flatMap((point) => [
+      ...men.map((man) => distance(man, point) - 0.4),
+      ...paths.map((points) => distanceToPath(point, points)),
+    ]),
+  );
+}
+
+function small(tag: Tag, at: Point, text: string): Shape {
+  return label(tag, at, text, { size: 0.56, ink: 'muted', bold: true, halo: true });
 }
 
 /** "1", "2" or "1+2": which pressure says something to him. The shell behind the rush does not count. */
@@ -63,15 +105,14 @@ function speaks(telling: Telling | null): boolean {
 }
 
 /** An octagon for what stops the call, a triangle for what the coach must decide. */
-function warning(tag: Tag, x: Yards, y: Yards, status: CombinedStatus): readonly Shape[] {
-  const at = { x, y };
+function warning(tag: Tag, next: (halfWidth: Yards) => Point, status: CombinedStatus): readonly Shape[] {
   switch (status) {
     case 'conflict':
-      return sign(tag, at, 8, 'stop', '!');
+      return sign(tag, next(0.4), 8, 'stop', '!');
     case 'unresolved':
-      return sign(tag, at, 8, 'stop', '?');
+      return sign(tag, next(0.4), 8, 'stop', '?');
     case 'two-manners':
-      return sign(tag, at, 3, 'check', '!');
+      return sign(tag, next(0.4), 3, 'check', '!');
     case 'untold':
     case 'one':
     case 'same':
@@ -82,10 +123,10 @@ function warning(tag: Tag, x: Yards, y: Yards, status: CombinedStatus): readonly
   }
 }
 
-function sign(tag: Tag, at: { x: Yards; y: Yards }, corners: number, ink: 'stop' | 'check', text: string): readonly Shape[] {
+function sign(tag: Tag, at: Point, corners: number, ink: 'stop' | 'check', text: string): readonly Shape[] {
   const radius = corners === 3 ? 0.5 : 0.42;
   return [
     polygon(tag, { points: regular(at, radius, corners), fill: ink, line: 'ground', width: 0.06 }),
-    label(part(tag, 'text'), { x: at.x, y: at.y }, text, { size: 0.62, ink: 'ground', bold: true }),
+    label(part(tag, 'text'), at, text, { size: 0.62, ink: 'ground', bold: true }),
   ];
 }

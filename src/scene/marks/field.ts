@@ -41,7 +41,7 @@ export function fieldShapes(marks: FieldMarks, bounds: Bounds): readonly Shape[]
 
 /** The ball, point to point along the field. */
 export function ballShape(): Shape {
-  return ellipse(decoration('ball', 'field'), {
+  return ellipse(decoration('ball', 'mark'), {
     at: { x: 0, y: 0 },
     rx: HALF_BALL * 0.65,
     ry: HALF_BALL,

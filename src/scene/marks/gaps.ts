@@ -84,7 +84,7 @@ function slot(picture: Picture, owned: OwnedGap, row: SlotRow): readonly Shape[]
   const stroke = open ? 'dashed' : 'solid';
   const ink = open ? 'gap-open' : 'gap';
   return [
-    path(part(tag, 'leader'), {
+    path({ ...part(tag, 'leader'), layer: 'zone' }, {
       points: [
         { x: owned.x, y: -0.1 },
         { x: owned.x, y: row.top },

@@ -8,8 +8,8 @@ import { ellipse, label, part, path, type Tag } from './shape.ts';
 
 type RushLike = Extract<Job, { kind: 'rush' | 'contain' }>;
 
-/** How far behind the slots a rush ends. */
-const PAST_SLOTS: Yards = 0.95;
+/** How far behind the slots a rush ends; the first that no back stands in the way of. */
+const PAST_SLOTS = [0.95, 0.75, 1.3, 1.6, 1.9] as const;
 
 /** Sideways step between two paths through one gap. */
 const LANE: Yards = 0.34;
@@ -92,18 +92,27 @@ function drawnPath(tag: Tag, drawn: DrawnJob, pen: Pen, points: readonly Point[]
   return path(tag, { points, curved, ...pen, stroke });
 }
 
-/** Starts a path at the rim of the man's letters instead of in them. */
+/** Starts a path at the rim of the man's letters instead of in them. A way of two points keeps its end, however near. */
 export function fromRim(points: readonly Point[], radius: Yards): readonly Point[] {
   const [start, next] = points;
   if (start === undefined || next === undefined) return points;
-  const from = distance(start, next) <= radius ? next : toward(start, next, radius);
-  return distance(from, next) < 1e-6 ? points.slice(1) : [from, ...points.slice(1)];
+  // A first bend just outside the rim would leave a hook there: the path then starts at the bend.
+  const bend = points.length > 2 ? 0.3 : 0;
+  return distance(start, next) <= radius + bend ? points.slice(1) : [toward(start, next, radius), ...points.slice(1)];
 }
 
 /** From the man to the gap by his manner or track, across the line, to behind the slots. */
 function rushPoints(picture: Picture, drawn: DrawnJob, job: RushLike, lanes: Lanes): readonly Point[] {
   const { start, x } = entry(picture, drawn, job, lanes);
-  return [start, ...wayTo(picture, start, x, job), { x, y: -0.05 }, { x, y: lanes.slotBottom - PAST_SLOTS }];
+  return [start, ...wayTo(picture, start, x, job), { x, y: -0.05 }, { x, y: rushEnd(picture, x, lanes.slotBottom) }];
+}
+
+/** The end of a rush that stays clear of the backs, so that its head can be seen. */
+function rushEnd(picture: Picture, x: Yards, slotBottom: Yards): Yards {
+  const backs = [...picture.analysis.facts.players.values()];
+  const clear = (y: Yards) => backs.every((back) => distance(back, { x, y: y + 0.3 }) > OFFENCE_RADIUS + 0.4);
+  const ends = PAST_SLOTS.map((past) => slotBottom - past);
+  return ends.find(clear) ?? slotBottom - PAST_SLOTS[0];
 }
 
 /** Like a rush, but on to the outside of the passer's depth. */
@@ -112,7 +121,7 @@ function containPoints(picture: Picture, drawn: DrawnJob, job: RushLike, lanes: 
   const passer = picture.passer ?? { x: 0, y: -5 };
   const side = x < passer.x ? -1 : 1;
   const depth = Math.min(lanes.slotBottom - 0.6, Math.max(-5.5, Math.min(-4, passer.y)));
-  const outside = passer.x + side * Math.max(2.6, Math.abs(x - passer.x) * 0.75);
+  const outside = passer.x + side * Math.max(2.4, Math.abs(x - passer.x) * 0.8 + 0.5);
   return [start, ...wayTo(picture, start, x, job), { x, y: -0.05 }, { x, y: lanes.slotBottom }, { x: outside, y: depth }];
 }
 
@@ -136,12 +145,11 @@ function wayTo(picture: Picture, start: Point, x: Yards, job: RushLike): readonl
       return far < 0.5 ? [] : [{ x: x - side * 0.3, y: Math.max(0.45, start.y - 0.3) }];
     case 'loop':
       // Back off the ball and round whoever stands between.
-      return far < 0.5
-        ? []
-        : [
-            { x: start.x + side * far * 0.35, y: start.y + 0.75 },
-            { x: x - side * 0.1, y: start.y + 0.35 },
-          ];
+      if (far < 1.1) return [{ x: x + side * 0.25, y: start.y + 0.1 }];
+      return [
+        { x: start.x + side * far * 0.35, y: start.y + 0.75 },
+        { x: x - side * 0.1, y: start.y + 0.35 },
+      ];
     case 'penetrate':
     case 'two-gap':
     case 'read':

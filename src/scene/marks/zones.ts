@@ -1,6 +1,6 @@
 import { assertNever } from '../../base/index.ts';
 import type { FieldMarks, Job, Place, Point, Yards, Zone } from '../../engine/index.ts';
-import { distance } from '../geometry.ts';
+import { distanceToPath } from '../geometry.ts';
 import { manRadius, type Picture } from '../picture.ts';
 import type { Shape } from '../shapes.ts';
 import type { DrawnJob } from './jobs.ts';
@@ -31,33 +31,48 @@ const NAMES: Readonly<Record<Zone, string>> = {
 
 const NAME_SIZE: Yards = 0.78;
 
-/** The drop as drawn when its man is told two jobs and this is the second. */
+/** Short zones go with the receivers: on the wide side of the field they stop this far from the ball. Common practice. */
+const FROM_THE_BALL = { seam: 12, curl: 15, flat: 18 } as const;
+
+/** A drop with the place found for its zone. */
+interface PlacedDrop {
+  readonly drop: Drop;
+  readonly zone: DrawnZone;
+  readonly way: readonly Point[];
+}
+
+/** A drop to draw. */
 export interface Drop {
   readonly drawn: DrawnJob;
   readonly job: Extract<Job, { kind: 'drop' }>;
   readonly tag: Tag;
 }
 
-/** The zones of all drops and the ways to them, placed so that no two zones cover each other and no name hides a man. */
+/** The zones of all drops and the ways to them. */
 export function dropShapes(picture: Picture, drops: readonly Drop[]): readonly Shape[] {
-  const placed: DrawnZone[] = [];
-  return drops.flatMap((drop) => {
-    const zone = placeZone(picture, landmark(picture.field, drop, quarterRank(drops, drop)), drop, placed);
-    placed.push(zone);
-    return shapesOf(drop, zone);
-  });
+  const placed: PlacedDrop[] = [];
+  // The deep ones first: they belong to the field, and the short ones find a place among the ways to them.
+  const deepFirst = drops
+    .map((drop) => ({ drop, zone: landmark(picture.field, drop, quarterRank(drops, drop)) }))
+    .toSorted((a, b) => b.zone.at.y - a.zone.at.y);
+  for (const { drop, zone } of deepFirst) placed.push(placeDrop(picture, zone, drop, placed));
+  return placed.flatMap(shapesOf);
 }
 
-function shapesOf({ drawn, tag }: Drop, zone: DrawnZone): readonly Shape[] {
+function shapesOf({ drop: { drawn, tag }, zone, way }: PlacedDrop): readonly Shape[] {
   const stroke = drawn.as === 'second' ? 'double' : 'solid';
-  const { aligned } = drawn;
-  const way = fromRim([{ x: aligned.x, y: aligned.y }, rimToward(zone, aligned)], manRadius(aligned.role.letter));
   const ring = { ...part(tag, 'zone'), layer: 'zone' as const };
   return [
     ellipse(ring, { at: zone.at, rx: zone.rx, ry: zone.ry, fill: null, line: 'drop', stroke, width: 0.08 }),
-    ...(isInside(zone, aligned, 0) ? [] : [path(tag, { points: way, ink: 'drop', width: 0.08, stroke })]),
-    label(part(ring, 'name'), zone.at, zone.name, { size: NAME_SIZE, ink: 'defence-text', halo: true }),
+    ...(way.length < 2 ? [] : [path(tag, { points: way, ink: 'drop', width: 0.08, stroke })]),
+    label({ ...part(ring, 'name'), layer: 'gap' }, zone.at, zone.name, { size: NAME_SIZE, ink: 'defence-text', halo: true }),
   ];
+}
+
+/** From a man's rim to the outline of his zone; nothing when he stands in it. */
+function wayTo(zone: DrawnZone, { aligned }: DrawnJob): readonly Point[] {
+  if (isInside(zone, aligned, 0)) return [];
+  return fromRim([{ x: aligned.x, y: aligned.y }, rimToward(zone, aligned)], manRadius(aligned.role.letter));
 }
 
 /** The point of the zone's outline toward a man. */
@@ -102,15 +117,15 @@ function landmark(field: FieldMarks, { drawn, job }: Drop, rank: number): DrawnZ
     side === 0 ? { ...out(0, 15.5, 3.4, 1.3), at: { x: middle, y: 15.5 } } : out(sideline - width * share, 15.5, 3.4, 1.3);
   switch (job.zone) {
     case 'seam':
-      return out(Math.max(6.5, (Math.max(hash, 4) + numbers) / 2), 9, 2.3, 1.1);
+      return out(between(6.5, (Math.max(hash, 4) + numbers) / 2, FROM_THE_BALL.seam), 9, 2.3, 1.1);
     case 'hook':
       return out(4.2, 10, 2.1, 1.1);
     case 'hole':
       return out(0, 8, 2.1, 1.1);
     case 'curl-flat':
-      return out(Math.max(8, numbers - 2), 8.5, 2.5, 1.1);
+      return out(between(8, numbers - 2, FROM_THE_BALL.curl), 8.5, 2.5, 1.1);
     case 'flat':
-      return out(Math.max(9, (numbers + sideline) / 2), 5, 2.1, 1);
+      return out(between(9, (numbers + sideline) / 2, FROM_THE_BALL.flat), 5, 2.1, 1);
     case 'hot':
       return out(6, 7, 2, 1.1);
     case 'middle':
@@ -126,22 +141,31 @@ function landmark(field: FieldMarks, { drawn, job }: Drop, rank: number): DrawnZ
   }
 }
 
+function between(low: Yards, value: Yards, high: Yards): Yards {
+  return Math.min(high, Math.max(low, value));
+}
+
 function sideSign(side: Place): -1 | 0 | 1 {
   return side === 'left' ? -1 : side === 'right' ? 1 : 0;
 }
 
-/** The nearest free place to a zone's landmark, inside the sidelines: it slides a little before it covers anything. */
-function placeZone(picture: Picture, zone: DrawnZone, { job }: Drop, placed: readonly DrawnZone[]): DrawnZone {
+/**
+ * The place nearest to a zone's landmark, inside the sidelines, where it covers no other zone and no man, where no way runs
+ * through a name, and where his own way runs past the others. If there is none, the ways are let go; the rest is not.
+ */
+function placeDrop(picture: Picture, zone: DrawnZone, drop: Drop, placed: readonly PlacedDrop[]): PlacedDrop {
   const { leftSideline, rightSideline } = picture.field;
-  const outward = sideSign(job.side) || 1;
-  const tries = SLIDES.map(({ x, y }) => {
-    const at = {
-      x: Math.min(rightSideline - zone.rx - 0.3, Math.max(leftSideline + zone.rx + 0.3, zone.at.x + outward * x)),
-      y: zone.at.y + y,
-    };
-    return { ...zone, at };
-  });
-  return tries.find((one) => isFree(picture, one, placed)) ?? tries[0] ?? zone;
+  const outward = sideSign(drop.job.side) || 1;
+  let nearest: PlacedDrop | null = null;
+  for (const { x, y } of SLIDES) {
+    const inside = between(leftSideline + zone.rx + 0.3, zone.at.x + outward * x, rightSideline - zone.rx - 0.3);
+    const moved = { ...zone, at: { x: inside, y: zone.at.y + y } };
+    if (!coversNobody(picture, moved, placed)) continue;
+    const one = { drop, zone: moved, way: wayTo(moved, drop.drawn) };
+    if (waysAreClear(picture, one, placed)) return one;
+    nearest ??= one;
+  }
+  return nearest ?? { drop, zone, way: wayTo(zone, drop.drawn) };
 }
 
 /** Slides to try, the shortest first: outward and inward, deeper and shallower. */
@@ -149,16 +173,28 @@ const SLIDES: readonly Point[] = [-9, -7.5, -6, -4.5, -3, -1.5, 0, 1.5, 3, 4.5, 
   .flatMap((x) => [-2, -1, 0, 1, 2, 3, 4, 5].map((y) => ({ x, y })))
   .toSorted((a, b) => Math.hypot(a.x, a.y) - Math.hypot(b.x, b.y) || b.x - a.x || b.y - a.y);
 
-function isFree(picture: Picture, zone: DrawnZone, placed: readonly DrawnZone[]): boolean {
+function coversNobody(picture: Picture, zone: DrawnZone, placed: readonly PlacedDrop[]): boolean {
   const apart = placed.every(
-    (other) =>
+    ({ zone: other }) =>
       Math.abs(other.at.x - zone.at.x) >= other.rx + zone.rx + 0.15 ||
       Math.abs(other.at.y - zone.at.y) >= other.ry + zone.ry + 0.15,
   );
-  return apart && picture.analysis.assignments.every(({ aligned }) => !touches(zone, aligned, manRadius(aligned.role.letter)));
+  const men = picture.analysis.assignments.map(({ aligned }) => aligned);
+  return apart && men.every((man) => !isInside(zone, man, manRadius(man.role.letter) + 0.1));
 }
 
-/** Whether a man's letters would lie in the ring. */
-function touches(zone: DrawnZone, man: Point, radius: Yards): boolean {
-  return isInside(zone, man, radius + 0.1) && distance(zone.at, man) < zone.rx + radius + 0.1;
+function waysAreClear(picture: Picture, { drop, zone, way }: PlacedDrop, placed: readonly PlacedDrop[]): boolean {
+  const { id } = drop.drawn.aligned.role;
+  const men = picture.analysis.assignments.map(({ aligned }) => aligned).filter((man) => man.role.id !== id);
+  return (
+    men.every((man) => distanceToPath(man, way) > manRadius(man.role.letter)) &&
+    placed.every((other) => !crossesName(other.way, zone) && !crossesName(way, other.zone))
+  );
+}
+
+/** Whether a way runs through the words in a ring. */
+function crossesName(way: readonly Point[], { at, name }: DrawnZone): boolean {
+  const half = (name.length * NAME_SIZE) / 4;
+  const beside = [-1, -0.5, 0, 0.5, 1].map((share) => ({ x: at.x + share * half, y: at.y }));
+  return beside.some((point) => distanceToPath(point, way) < NAME_SIZE * 0.6);
 }
