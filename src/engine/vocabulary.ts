@@ -81,7 +81,7 @@ export type Passing = (typeof PASSINGS)[number];
 export const TURNS = ['own', 'same', 'opposite'] as const;
 export type Turn = (typeof TURNS)[number];
 
-/** What makes a pressure tell a job; a later one in this list is stronger (DESIGN.md section 5, stage 5). */
+/** What makes a pressure tell a job; a later one in this list is stronger (docs/decisions/0001). */
 export const TOLD_BASES = ['consequence', 'movement', 'path'] as const;
 export type ToldBasis = (typeof TOLD_BASES)[number];
 

@@ -7,7 +7,8 @@ import { findBody } from '../resolve/names.ts';
 
 /**
  * How far outward of a body's middle each leverage stands, in yards, for 2 ft bodies: a shoulder is 1 ft, a whole man 2 ft.
- * Source: FACTS-TRADE 1.3 (technique table; offsets derived from 2 ft bodies and 2 ft splits).
+ * Derived from 2 ft bodies; the names of the shades: J. T. Reed, "Terms of Football"; "Defensive Line Technique Numbering",
+ * Coach Z.
  */
 export const LEVERAGE_OFFSET: Readonly<Record<Leverage, Yards>> = {
   inside: -2 / 3,

@@ -63,7 +63,7 @@ export function inBox(at: Point, facts: LookFacts): boolean {
 }
 
 /**
- * From a spot back to the technique: the nearest body and the leverage on it (FACTS-TRADE 1.3). Null outside the box.
+ * From a spot back to the technique: the nearest body and the leverage on it. Null outside the box.
  * On the snapper there is no inside: both shoulders are outside ones.
  */
 export function techniqueAt(at: Point, facts: LookFacts): Technique | null {

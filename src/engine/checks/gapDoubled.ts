@@ -8,7 +8,7 @@ export const gapDoubled = defineCheck({
   title: 'Two men in one gap, another gap thin',
   severity: 'check',
   matters: 'One of the two is wasted, and somewhere else one man short.',
-  source: 'FACTS-TRADE 5.1, check C04; "Two Gap, One Gap Revisited", Football Is Life blog, 17 Aug 2015',
+  source: '"Two Gap, One Gap Revisited", Football Is Life blog, 17 Aug 2015',
   judge: (draft) => {
     const thin = draft.gaps.filter(isThin);
     if (thin.length === 0) return [];

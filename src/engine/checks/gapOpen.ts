@@ -9,8 +9,7 @@ export const gapOpen = defineCheck({
   title: 'A run gap is open',
   severity: 'stop',
   matters: 'The ball finds the gap nobody has.',
-  source:
-    'FACTS-TRADE 5.1, check C03: "leave a gap open and the offence will find it", "5 Tips for Developing a Blitz", MatchQuarters',
+  source: '"leave a gap open and the offence will find it", "5 Tips for Developing a Blitz", MatchQuarters',
   judge: (draft) => {
     const told = new Set<string>();
     return draft.gaps.flatMap((owned): readonly Report[] => {

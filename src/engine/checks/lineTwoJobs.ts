@@ -7,7 +7,6 @@ export const lineTwoJobs = defineCheck({
   title: 'A lineman is told two jobs',
   severity: 'stop',
   matters: 'He can only be right on one of the two pressures, so one of them has a hole in it from the snap.',
-  source:
-    'FACTS-TRADE 9.3, check C21; "usually paired … to prevent gap conflicts": J. Bellace, 3-3 stack clinic, Glazier Clinics',
+  source: '"usually paired … to prevent gap conflicts": J. Bellace, 3-3 stack clinic, Glazier Clinics',
   judge: (draft) => twoTellings(draft, 'conflict', true),
 });

@@ -7,6 +7,7 @@ export const playerTwoJobs = defineCheck({
   title: 'A linebacker or a back is told two jobs',
   severity: 'stop',
   matters: 'He cannot be in two places, so one of the two jobs is left undone.',
-  source: 'FACTS-TRADE 9.3 (from memory, reasoned): two explicit jobs that differ are a conflict',
+  source:
+    'from memory, reasoned from "usually paired … to prevent gap conflicts", J. Bellace, 3-3 stack clinic, Glazier Clinics',
   judge: (draft) => twoTellings(draft, 'conflict', false),
 });

@@ -8,7 +8,7 @@ export const ruleUnresolved = defineCheck({
   title: 'A rule points at somebody who is not there',
   severity: 'stop',
   matters: 'The man who is told this has no job in this formation and will not know it until the snap.',
-  source: 'FACTS-TRADE 5.1, check C22; A. Hovorka, "4-3 Blitz Checks to Attack Protections", X&O Labs, 2017',
+  source: 'A. Hovorka, "4-3 Blitz Checks to Attack Protections", X&O Labs, 2017',
   judge: (draft) => {
     const men = draft.assignments.flatMap(({ aligned: { role }, combined }) => {
       const told = (which: 'first' | 'second', telling: Telling | null): readonly Report[] =>

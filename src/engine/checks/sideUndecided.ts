@@ -8,7 +8,8 @@ export const sideUndecided = defineCheck({
   title: 'The call side is a tie',
   severity: 'stop',
   matters: 'Half the defence runs it left and half runs it right.',
-  source: 'FACTS-TRADE 2.4: every call needs a basis and its tie-breaks',
+  source:
+    '"Setting a Strength", The Call Sheet newsletter no. 004; that every basis needs tie-breaks: common practice, no source',
   judge: (draft) => {
     const tie = (which: 'first' | 'second', pressure: ResolvedPressure | null): readonly Report[] =>
       pressure?.side.kind === 'tie'

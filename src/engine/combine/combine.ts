@@ -8,7 +8,8 @@ type Told = Extract<Telling, { readonly kind: 'told' }>;
 /**
  * Stage 5 for one man: the two tellings side by side. A lineman never yields in silence, whatever a pressure tells him he
  * was taught; anybody else's weaker telling gives way (explicit path, line movement, consequence, shell), and two of a
- * kind that differ are a conflict. Source: DESIGN.md section 5; FACTS-TRADE 9.3 (from memory, reasoned from S67).
+ * kind that differ are a conflict. From memory, reasoned from J. Bellace, 3-3 stack clinic,
+ * Glazier Clinics; docs/decisions/0001.
  */
 export function combineMan(role: Role, first: Telling | null, second: Telling | null): Combined {
   if (first?.kind === 'unresolved' || second?.kind === 'unresolved') return unresolved(role, first, second);

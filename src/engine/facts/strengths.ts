@@ -9,7 +9,10 @@ function bigger(left: number, right: number): Side | 'even' {
   return left > right ? 'left' : 'right';
 }
 
-/** Tight-end strength: the side with more attached bodies outside the tackle place (FACTS-TRADE 2.4, "closed"). */
+/**
+ * Tight-end strength: the side with more attached bodies. Source for setting strength by a player or by the passing side:
+ * "Setting a Strength", The Call Sheet newsletter no. 004.
+ */
 function byTightEnd(left: readonly SurfaceBody[], right: readonly SurfaceBody[]): StrengthFact {
   const [l, r] = [left.length - 1, right.length - 1];
   const counts = { l: datum.number(l), r: datum.number(r) };
@@ -70,7 +73,10 @@ export function readStrengths(
   };
 }
 
-/** Personnel code: backs, then tight ends, whoever came in, wherever they stand (FACTS-TRADE 2.1). */
+/**
+ * Personnel code: backs, then tight ends, whoever came in, wherever they stand. Source: "Offensive Personnel Groupings",
+ * Pigskin Ninja.
+ */
 export function personnelCode(players: readonly OffencePlayer[]): string {
   const count = (kind: OffencePlayer['kind']): number => players.filter((player) => player.kind === kind).length;
   return `${String(count('back'))}${String(count('tight-end'))}`;

@@ -69,7 +69,7 @@ export function readSurface(
 
 /**
  * The gaps of one side, from the snapper outward: one beside every body, the last one open to the sideline. So a side has
- * as many gaps as bodies, the snapper counted (FACTS: gaps to own = blockers + 1, over both sides).
+ * as many gaps as bodies, the snapper counted (gaps to own = blockers + 1: "Two Gap, One Gap Revisited", Football Is Life blog, 17 Aug 2015).
  */
 export function gapsOfSide(surface: readonly SurfaceBody[], side: Side): readonly GapFact[] {
   const gaps: GapFact[] = [];

@@ -6,7 +6,7 @@ import type { NotationProblem } from './problem.ts';
 /** Where a man on the line is drawn, and the snapper a little closer to the ball. */
 const ON_LINE_Y: Yards = -0.6;
 const SNAPPER_Y: Yards = -0.4;
-/** Two-foot bodies and two-foot splits: centres 4 ft apart (FACTS-RULES section 6, "Default for the editor"). */
+/** Two-foot bodies and two-foot splits: centres 4 ft apart (a choice within the published range, toe-to-toe to 6 ft). */
 const SPLIT: Yards = 4 / 3;
 
 const KIND_CODES: Readonly<Record<OffenceKind, string>> = {
