@@ -16,7 +16,10 @@ const BOX: Bounds = { left: -9, right: 9, top: -7.5, bottom: 7.5 };
 export function boundsOf(analysis: Analysis, view: View, shapes: readonly Shape[]): Bounds {
   if (view === 'box') return BOX;
   const men = [...analysis.facts.players.values(), ...analysis.assignments.map(({ aligned }) => aligned)];
-  const around = surrounding(men.map((man) => ({ x: man.x, y: man.y })), MARGIN);
+  const around = surrounding(
+    men.map((man) => ({ x: man.x, y: man.y })),
+    MARGIN,
+  );
   const drawn = surrounding(shapes.flatMap(extentOf), 0.6);
   const { leftSideline, rightSideline } = fieldAt(analysis.setup.level, analysis.setup.spot);
   const length = { top: Math.min(around.top, drawn.top), bottom: Math.max(around.bottom, drawn.bottom) };

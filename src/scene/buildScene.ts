@@ -1,13 +1,14 @@
-import { fieldAt, type Aligned, type Analysis, type LookFacts, type Place, type RuleLevel } from '../engine/index.ts';
+import { fieldAt, type Analysis, type LookFacts, type Place, type RuleLevel } from '../engine/index.ts';
 import { boundsOf, surrounding } from './bounds.ts';
 import { pointsAlong } from './geometry.ts';
-import { manShapes, signShapes, type Crowd } from './marks/defence.ts';
+import { manShapes } from './marks/defence.ts';
 import { fieldShapes } from './marks/field.ts';
 import { slotRow, slotShapes } from './marks/gaps.ts';
 import { drawnJobs, type DrawnJob } from './marks/jobs.ts';
 import { offenceShapes, smallOffence } from './marks/offence.ts';
-import { jobPath, lanesOf } from './marks/paths.ts';
+import { jobShapes, lanesOf } from './marks/paths.ts';
 import type { Tag } from './marks/shape.ts';
+import { signShapes } from './marks/signs.ts';
 import { dropShapes, type Drop } from './marks/zones.ts';
 import type { SceneOptions } from './options.ts';
 import { pictureOf, type Picture } from './picture.ts';
@@ -39,24 +40,27 @@ function playShapes(picture: Picture): readonly Shape[] {
   const jobs = assignments.flatMap((assignment) =>
     drawnJobs(assignment).map((drawn, index) => ({ drawn, tag: jobTag(picture, drawn, index) })),
   );
-  const lanes = lanesOf(jobs.map(({ drawn }) => drawn), row.bottom);
+  const lanes = lanesOf(
+    jobs.map(({ drawn }) => drawn),
+    row.bottom,
+  );
   const paths = [
-    ...dropShapes(picture, jobs.flatMap(({ drawn, tag }) => dropOf(drawn, tag))),
-    ...jobs.flatMap(({ drawn, tag }) => jobPath(picture, drawn, lanes, tag)),
+    ...dropShapes(
+      picture,
+      jobs.flatMap(({ drawn, tag }) => dropOf(drawn, tag)),
+    ),
+    ...jobs.flatMap(({ drawn, tag }) => jobShapes(picture, drawn, lanes, tag)),
   ];
   return [
     ...paths,
     ...slotShapes(picture, row),
     ...offenceShapes(facts, picture.options.room !== null),
     ...assignments.flatMap((assignment) => manShapes(picture, assignment)),
-    ...assignments.flatMap((assignment) => signShapes(picture, assignment, crowdOf(picture, paths, assignment.aligned))),
+    ...signShapes(
+      picture,
+      paths.flatMap((shape) => (shape.kind === 'path' ? [pointsAlong(shape)] : [])),
+    ),
   ];
-}
-
-/** What the signs about one man keep clear of. */
-function crowdOf(picture: Picture, shapes: readonly Shape[], of: Aligned): Crowd {
-  const men = picture.analysis.assignments.map(({ aligned }) => aligned).filter((man) => man.role.id !== of.role.id);
-  return { men, paths: shapes.flatMap((shape) => (shape.kind === 'path' ? [pointsAlong(shape)] : [])) };
 }
 
 function jobTag(picture: Picture, { aligned }: DrawnJob, index: number): Tag {

@@ -5,7 +5,9 @@ import type { PathShape, Stroke, Tip } from './shapes.ts';
 /** The point `by` yards from `from` on the straight way to `to`; `from` itself when both are one place. */
 export function toward(from: Point, to: Point, by: Yards): Point {
   const length = distance(from, to);
-  return length === 0 ? from : { x: from.x + ((to.x - from.x) / length) * by, y: from.y + ((to.y - from.y) / length) * by };
+  return length === 0
+    ? from
+    : { x: from.x + ((to.x - from.x) / length) * by, y: from.y + ((to.y - from.y) / length) * by };
 }
 
 /** Straight distance. */
@@ -24,10 +26,7 @@ export function distanceToSegment(point: Point, from: Point, to: Point): Yards {
 
 /** How near a line through points comes to a point. */
 export function distanceToPath(point: Point, points: readonly Point[]): Yards {
-  return Math.min(
-    Infinity,
-    ...points.slice(1).map((to, index) => distanceToSegment(point, points[index] ?? to, to)),
-  );
+  return Math.min(Infinity, ...points.slice(1).map((to, index) => distanceToSegment(point, points[index] ?? to, to)));
 }
 
 /** How long a tip is, and how wide to each side. */

@@ -7,8 +7,28 @@ import type { Gap, PlayerId, Point, RoleId, Yards } from '../engine/index.ts';
 
 /** What a shape is drawn for. A theme maps each ink to a colour; every picture must also read in black on white. */
 export const INKS = [
-  'ground', 'yard-line', 'hash', 'sideline', 'ball', 'offence', 'offence-text', 'defence', 'defence-text', 'rush', 'drop', 'man',
-  'fit', 'gap', 'gap-open', 'gap-text', 'stop', 'check', 'note', 'clean', 'muted', 'highlight',
+  'ground',
+  'yard-line',
+  'hash',
+  'sideline',
+  'ball',
+  'offence',
+  'offence-text',
+  'defence',
+  'defence-text',
+  'rush',
+  'drop',
+  'man',
+  'fit',
+  'gap',
+  'gap-open',
+  'gap-text',
+  'stop',
+  'check',
+  'note',
+  'clean',
+  'muted',
+  'highlight',
 ] as const;
 export type Ink = (typeof INKS)[number];
 

@@ -77,7 +77,13 @@ function closedSvg(element: string, shape: EllipseShape | PolygonShape, theme: T
 }
 
 /** A line of that pattern; a double one is a wide line with a ground-coloured one inside. */
-function outlined(element: string, colour: string, width: number, shape: PathShape | EllipseShape | PolygonShape, theme: Theme) {
+function outlined(
+  element: string,
+  colour: string,
+  width: number,
+  shape: PathShape | EllipseShape | PolygonShape,
+  theme: Theme,
+) {
   const dashes = dashesOf(shape.stroke);
   const pattern = dashes === null ? '' : ` stroke-dasharray="${dashes.map(numberText).join(' ')}"`;
   const once = (ink: string, wide: number) =>

@@ -60,9 +60,7 @@ function slotHeight(gap: OwnedGap): Yards {
 function isClear(player: Point, gap: OwnedGap, top: Yards, halfWidth: Yards): boolean {
   const middle = top - slotHeight(gap) / 2;
   const reach = OFFENCE_RADIUS + 0.06;
-  return (
-    Math.abs(player.x - gap.x) >= halfWidth + reach || Math.abs(player.y - middle) >= slotHeight(gap) / 2 + reach
-  );
+  return Math.abs(player.x - gap.x) >= halfWidth + reach || Math.abs(player.y - middle) >= slotHeight(gap) / 2 + reach;
 }
 
 /** Every slot: a box with its owners' letters, or an empty dashed one for an open gap. */
@@ -84,15 +82,18 @@ function slot(picture: Picture, owned: OwnedGap, row: SlotRow): readonly Shape[]
   const stroke = open ? 'dashed' : 'solid';
   const ink = open ? 'gap-open' : 'gap';
   return [
-    path({ ...part(tag, 'leader'), layer: 'zone' }, {
-      points: [
-        { x: owned.x, y: -0.1 },
-        { x: owned.x, y: row.top },
-      ],
-      width: open ? 0.1 : 0.05,
-      ink,
-      stroke,
-    }),
+    path(
+      { ...part(tag, 'leader'), layer: 'zone' },
+      {
+        points: [
+          { x: owned.x, y: -0.1 },
+          { x: owned.x, y: row.top },
+        ],
+        width: open ? 0.1 : 0.05,
+        ink,
+        stroke,
+      },
+    ),
     polygon(tag, {
       points: box(at, row.halfWidth, height / 2),
       fill: 'ground',

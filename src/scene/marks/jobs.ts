@@ -1,5 +1,13 @@
 import { assertNever } from '../../base/index.ts';
-import type { Aligned, Assignment, CombinedStatus, Job, LookNames, PassColumn, RunSupport } from '../../engine/index.ts';
+import type {
+  Aligned,
+  Assignment,
+  CombinedStatus,
+  Job,
+  LookNames,
+  PassColumn,
+  RunSupport,
+} from '../../engine/index.ts';
 
 /** One job to draw as a path: whose, and whether it is the second of two that he was told. */
 export interface DrawnJob {

@@ -6,10 +6,7 @@ import { box, ellipse, label, part, polygon, type Tag } from './shape.ts';
 
 /** The offence: open circles with their letters, the snapper a square, split receivers with their number. */
 export function offenceShapes(facts: LookFacts, faint: boolean): readonly Shape[] {
-  return [
-    ...[...facts.players.values()].flatMap((player) => playerShapes(player, faint)),
-    ...receiverNumbers(facts),
-  ];
+  return [...[...facts.players.values()].flatMap((player) => playerShapes(player, faint)), ...receiverNumbers(facts)];
 }
 
 function playerShapes(player: OffencePlayer, faint: boolean): readonly Shape[] {

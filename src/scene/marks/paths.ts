@@ -44,7 +44,11 @@ export function lanesOf(drawn: readonly DrawnJob[], slotBottom: Yards): Lanes {
   for (const one of drawn) {
     for (const gap of laneGaps(one.job)) through.set(gapKey(gap), [...(through.get(gapKey(gap)) ?? []), one]);
   }
-  for (const [key, users] of through) through.set(key, users.toSorted((a, b) => a.aligned.x - b.aligned.x));
+  for (const [key, users] of through)
+    through.set(
+      key,
+      users.toSorted((a, b) => a.aligned.x - b.aligned.x),
+    );
   return {
     slotBottom,
     offset: (one, gap) => {
@@ -60,17 +64,36 @@ function laneGaps(job: Job): readonly Gap[] {
   return job.manner === 'two-gap' ? [] : job.gaps;
 }
 
-/** A job as a path. Drops are drawn with their zones (zones.ts), which must know of each other. */
-export function jobPath(picture: Picture, drawn: DrawnJob, lanes: Lanes, tag: Tag): readonly Shape[] {
-  const { job, aligned } = drawn;
-  const radius = manRadius(aligned.role.letter);
+/**
+ * A job as a path, with the number of the pressure that tells it where a man is told two. Drops are drawn with their zones
+ * (zones.ts), which must know of each other.
+ */
+export function jobShapes(picture: Picture, drawn: DrawnJob, lanes: Lanes, tag: Tag): readonly Shape[] {
+  const shapes = jobPath(picture, drawn, lanes, tag);
+  if (drawn.as === 'only') return shapes;
+  const longest = shapes.findLast((shape) => shape.kind === 'path');
+  return longest === undefined ? shapes : [...shapes, ...numberAt(longest, drawn.as, tag)];
+}
+
+/** "1" or "2" beyond the tip of a path. */
+function numberAt(shape: PathShape, as: 'first' | 'second', tag: Tag): readonly Shape[] {
+  const [end, before] = [shape.points.at(-1), shape.points.at(-2)];
+  if (end === undefined || before === undefined) return [];
+  const at = toward(end, before, -0.45);
+  const look = { size: 0.56, ink: 'muted', bold: true, halo: true } as const;
+  return [label({ ...part(tag, 'which'), layer: 'sign' }, at, as === 'first' ? '1' : '2', look)];
+}
+
+function jobPath(picture: Picture, drawn: DrawnJob, lanes: Lanes, tag: Tag): readonly Shape[] {
+  const { job } = drawn;
   switch (job.kind) {
     case 'rush':
     case 'contain': {
       if (job.manner === 'two-gap') return stubs(picture, drawn, PENS.rush, tag);
-      const points = job.kind === 'rush' ? rushPoints(picture, drawn, job, lanes) : containPoints(picture, drawn, job, lanes);
+      const points =
+        job.kind === 'rush' ? rushPoints(picture, drawn, job, lanes) : containPoints(picture, drawn, job, lanes);
       const curved = job.manner === 'loop' || job.track.kind === 'past' || job.kind === 'contain';
-      return [drawnPath(tag, drawn, PENS[job.kind], fromRim(points, radius), curved)];
+      return [drawnPath(tag, drawn, PENS[job.kind], points, curved)];
     }
     case 'fit':
       return job.manner === 'two-gap'
@@ -104,7 +127,8 @@ export function fromRim(points: readonly Point[], radius: Yards): readonly Point
 /** From the man to the gap by his manner or track, across the line, to behind the slots. */
 function rushPoints(picture: Picture, drawn: DrawnJob, job: RushLike, lanes: Lanes): readonly Point[] {
   const { start, x } = entry(picture, drawn, job, lanes);
-  return [start, ...wayTo(picture, start, x, job), { x, y: -0.05 }, { x, y: rushEnd(picture, x, lanes.slotBottom) }];
+  const end = { x, y: rushEnd(picture, x, lanes.slotBottom) };
+  return setOut(start, x, wayTo(picture, start, x, job), [{ x, y: -0.05 }, end], manRadius(drawn.aligned.role.letter));
 }
 
 /** The end of a rush that stays clear of the backs, so that its head can be seen. */
@@ -122,7 +146,24 @@ function containPoints(picture: Picture, drawn: DrawnJob, job: RushLike, lanes: 
   const side = x < passer.x ? -1 : 1;
   const depth = Math.min(lanes.slotBottom - 0.6, Math.max(-5.5, Math.min(-4, passer.y)));
   const outside = passer.x + side * Math.max(2.4, Math.abs(x - passer.x) * 0.8 + 0.5);
-  return [start, ...wayTo(picture, start, x, job), { x, y: -0.05 }, { x, y: lanes.slotBottom }, { x: outside, y: depth }];
+  const backs = [...picture.analysis.facts.players.values()];
+  const ends = [0, 0.4, 0.8, 1.2].map((wider) => ({ x: outside + side * wider, y: depth }));
+  const end = ends.find((one) => backs.every((back) => distance(back, one) > OFFENCE_RADIUS + 0.55)) ?? ends[0];
+  const after = [{ x, y: -0.05 }, { x, y: lanes.slotBottom }, ...(end === undefined ? [] : [end])];
+  return setOut(start, x, wayTo(picture, start, x, job), after, manRadius(drawn.aligned.role.letter));
+}
+
+/** From the rim of his letters on: straight up when the way lies right before him. */
+function setOut(
+  start: Point,
+  x: Yards,
+  bends: readonly Point[],
+  after: readonly Point[],
+  radius: Yards,
+): readonly Point[] {
+  const aside = Math.abs(x - start.x);
+  if (bends.length > 0 || aside >= radius * 0.8) return fromRim([start, ...bends, ...after], radius);
+  return [{ x, y: start.y - Math.min(0.55, Math.sqrt(radius ** 2 - aside ** 2)) }, ...after];
 }
 
 function entry(picture: Picture, drawn: DrawnJob, job: RushLike, lanes: Lanes): { start: Point; x: Yards } {
@@ -160,13 +201,20 @@ function wayTo(picture: Picture, start: Point, x: Yards, job: RushLike): readonl
 }
 
 /** Where he passes his neighbour: between him and the ball, behind him, or off one of his hips. */
-function pastNeighbour(neighbour: Point, start: Point, x: Yards, how: 'under' | 'over' | 'inside-hip' | 'outside-hip'): Point {
+function pastNeighbour(
+  neighbour: Point,
+  start: Point,
+  x: Yards,
+  how: 'under' | 'over' | 'inside-hip' | 'outside-hip',
+): Point {
   const outward = neighbour.x === 0 ? Math.sign(start.x - x) || 1 : Math.sign(neighbour.x);
+  // When the neighbour has left his place for the far side of the gap, the bend need not go all the way to it.
+  const beside = Math.min(Math.max(start.x, x), Math.max(Math.min(start.x, x), neighbour.x));
   switch (how) {
     case 'under':
-      return { x: neighbour.x, y: neighbour.y - 0.78 };
+      return { x: beside, y: neighbour.y - 0.78 };
     case 'over':
-      return { x: neighbour.x, y: neighbour.y + 0.95 };
+      return { x: beside, y: neighbour.y + 0.95 };
     case 'inside-hip':
       return { x: neighbour.x - outward * 0.85, y: neighbour.y + 0.3 };
     case 'outside-hip':
@@ -183,7 +231,13 @@ function stubs(picture: Picture, drawn: DrawnJob, pen: Pen, tag: Tag): readonly 
   return job.gaps.flatMap((gap) => {
     const x = picture.gapX(gap);
     if (x === null) return [];
-    const points = fromRim([{ x: aligned.x, y: aligned.y }, { x, y: -0.45 }], manRadius(aligned.role.letter));
+    const points = fromRim(
+      [
+        { x: aligned.x, y: aligned.y },
+        { x, y: -0.45 },
+      ],
+      manRadius(aligned.role.letter),
+    );
     return [drawnPath(part(tag, gapKey(gap)), drawn, pen, points, false)];
   });
 }
@@ -213,7 +267,13 @@ function spyShapes(picture: Picture, drawn: DrawnJob, tag: Tag): readonly Shape[
   const at = { x: passer.x, y: passer.y };
   return [
     ellipse(part(tag, 'ring'), { at, rx: ring, ry: ring, fill: null, line: 'man', stroke: 'dotted', width: 0.12 }),
-    drawnPath(tag, drawn, PENS.spy, fromRim([aligned, toward(at, aligned, ring)], manRadius(aligned.role.letter)), false),
+    drawnPath(
+      tag,
+      drawn,
+      PENS.spy,
+      fromRim([aligned, toward(at, aligned, ring)], manRadius(aligned.role.letter)),
+      false,
+    ),
     label(part(tag, 'name'), { x: at.x, y: at.y - ring - 0.5 }, `spy ${aligned.role.letter}`, {
       size: 0.62,
       ink: 'muted',

@@ -30,12 +30,18 @@ export function path(
 }
 
 /** An ellipse with an unbroken line, unless told otherwise. */
-export function ellipse(tag: Tag, shape: Omit<Rest<EllipseShape>, 'stroke'> & { stroke?: EllipseShape['stroke'] }): EllipseShape {
+export function ellipse(
+  tag: Tag,
+  shape: Omit<Rest<EllipseShape>, 'stroke'> & { stroke?: EllipseShape['stroke'] },
+): EllipseShape {
   return { kind: 'ellipse', stroke: 'solid', ...tag, ...shape };
 }
 
 /** A polygon with an unbroken line, unless told otherwise. */
-export function polygon(tag: Tag, shape: Omit<Rest<PolygonShape>, 'stroke'> & { stroke?: PolygonShape['stroke'] }): PolygonShape {
+export function polygon(
+  tag: Tag,
+  shape: Omit<Rest<PolygonShape>, 'stroke'> & { stroke?: PolygonShape['stroke'] },
+): PolygonShape {
   return { kind: 'polygon', stroke: 'solid', ...tag, ...shape };
 }
 

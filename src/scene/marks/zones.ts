@@ -65,7 +65,12 @@ function shapesOf({ drop: { drawn, tag }, zone, way }: PlacedDrop): readonly Sha
   return [
     ellipse(ring, { at: zone.at, rx: zone.rx, ry: zone.ry, fill: null, line: 'drop', stroke, width: 0.08 }),
     ...(way.length < 2 ? [] : [path(tag, { points: way, ink: 'drop', width: 0.08, stroke })]),
-    label({ ...part(ring, 'name'), layer: 'gap' }, zone.at, zone.name, { size: NAME_SIZE, ink: 'defence-text', halo: true }),
+    label(
+      { ...part(ring, 'name'), layer: 'gap' },
+      zone.at,
+      drawn.as === 'only' ? zone.name : `${zone.name} ${drawn.as === 'first' ? '1' : '2'}`,
+      { size: NAME_SIZE, ink: 'defence-text', halo: true },
+    ),
   ];
 }
 
@@ -114,7 +119,9 @@ function landmark(field: FieldMarks, { drawn, job }: Drop, rank: number): DrawnZ
     name: NAMES[job.zone],
   });
   const fromSideline = (share: number): DrawnZone =>
-    side === 0 ? { ...out(0, 15.5, 3.4, 1.3), at: { x: middle, y: 15.5 } } : out(sideline - width * share, 15.5, 3.4, 1.3);
+    side === 0
+      ? { ...out(0, 15.5, 3.4, 1.3), at: { x: middle, y: 15.5 } }
+      : out(sideline - width * share, 15.5, 3.4, 1.3);
   switch (job.zone) {
     case 'seam':
       return out(between(6.5, (Math.max(hash, 4) + numbers) / 2, FROM_THE_BALL.seam), 9, 2.3, 1.1);
