@@ -24,6 +24,7 @@ import { STATUS_WORDS, VERDICT_WORDS } from './words/verdicts.ts';
  */
 export function buildReport(analysis: Analysis, staff: StaffWords): Report {
   const lexicon = makeLexicon(analysis.setup, staff);
+  const leftOut = analysis.verdict === 'left-out';
   const paired = analysis.second !== null;
   const linemen = analysis.assignments.filter(({ combined }) => combined.role.room === 'line');
   return {
@@ -33,8 +34,9 @@ export function buildReport(analysis: Analysis, staff: StaffWords): Report {
     linemen: linemen.map(({ combined }) => linemanRow(combined, paired, lexicon)),
     jobs: analysis.assignments.map((assignment) => jobRow(assignment, analysis, lexicon)),
     gaps: analysis.gaps.map((gap) => gapRow(gap, lexicon)),
-    findings: findingRows(analysis.findings, lexicon),
-    checked: analysis.verdict === 'left-out' ? [] : standardChecks.map((check) => check.title),
+    // A call that is not run against this look is not judged.
+    findings: leftOut ? [] : findingRows(analysis.findings, lexicon),
+    checked: leftOut ? [] : standardChecks.map((check) => check.title),
   };
 }
 
@@ -51,7 +53,7 @@ function linemanRow(combined: Combined, paired: boolean, lexicon: Lexicon): Line
   const { role, first, second, status } = combined;
   const says = (telling: Telling | null): string => {
     if (telling === null) return 'Nothing';
-    return telling.kind === 'told' ? lexicon.job(telling.job, role.room) : fill(telling.because, lexicon).text;
+    return telling.kind === 'told' ? lexicon.job(telling.job) : fill(telling.because, lexicon).text;
   };
   return {
     role: role.id,

@@ -4,6 +4,7 @@ import {
   type Analysis,
   type Assignment,
   type Gap,
+  type GapOwner,
   type Job,
   type PassColumn,
   type RoleId,
@@ -36,12 +37,22 @@ export function jobRow(assignment: Assignment, analysis: Analysis, lexicon: Lexi
 
 function reasons(assignment: Assignment, analysis: Analysis, lexicon: Lexicon): readonly Why[] {
   const { aligned, combined } = assignment;
-  const owned = ownersOf(combined.role.id, analysis).map((owner) => owner.because);
-  return [combined.because, aligned.because, ...owned].map((each) => fill(each, lexicon));
+  // Gaps he is sent to follow from what he is told, which is said first.
+  const taken = ownedBy(combined.role.id, analysis).filter(({ owner }) => owner.how !== 'told');
+  return [
+    ...[combined.because, aligned.because].map((each) => fill(each, lexicon)),
+    ...taken.map(({ gap, owner }): Why => {
+      const why = fill(owner.because, lexicon);
+      return { text: `${lexicon.gap(gap)}: ${why.text}`, because: why.because };
+    }),
+  ];
 }
 
-function ownersOf(role: RoleId, analysis: Analysis) {
-  return analysis.gaps.flatMap((gap) => gap.owners.filter((owner) => owner.role === role));
+/** The gaps a man has, each with how he came to it. */
+function ownedBy(role: RoleId, analysis: Analysis): readonly { readonly gap: Gap; readonly owner: GapOwner }[] {
+  return analysis.gaps.flatMap(({ gap, owners }) =>
+    owners.filter((owner) => owner.role === role).map((owner) => ({ gap, owner })),
+  );
 }
 
 /** Gaps a coverage man takes only if nobody else has them, without those that did become his. */
@@ -67,7 +78,7 @@ function wholeJob({ combined, run, pass }: Assignment, lexicon: Lexicon): string
     return job === null ? 'No gap and no receiver of his own' : lexicon.job(job);
   }
   const more = run.gaps.filter((gap) => !includes(gapsOf(told), gap));
-  const sentence = lexicon.job(told, combined.role.room);
+  const sentence = lexicon.job(told);
   return more.length === 0
     ? sentence
     : `${sentence}; also ${listed(
@@ -108,6 +119,6 @@ function toldBy({ combined }: Assignment, analysis: Analysis): string {
     const telling = from === 'first' ? first : second;
     return telling?.kind === 'told' && telling.basis === 'coverage' ? 'shell' : from;
   }
-  const filled = ownersOf(combined.role.id, analysis).some((owner) => owner.how === 'filled');
+  const filled = ownedBy(combined.role.id, analysis).some(({ owner }) => owner.how === 'filled');
   return filled ? 'filled in' : 'base';
 }

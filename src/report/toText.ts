@@ -47,7 +47,7 @@ function plain(text: string): string {
 }
 
 function length(text: string): number {
-  return [...text].length;
+  return Array.from(text).length;
 }
 
 function padded(text: string, width: number): string {

@@ -71,7 +71,8 @@ export interface Report {
   readonly linemen: readonly LinemanRow[];
   readonly jobs: readonly JobRow[];
   readonly gaps: readonly GapRow[];
+  /** Empty for a look left out: it is not judged. */
   readonly findings: readonly FindingRow[];
-  /** What was checked, so that an empty list of findings is not taken for more than it is. Empty for a look left out. */
+  /** Titles of the faults that were looked for, so that an empty list of findings is not taken for more than it is. Empty for a look left out. */
   readonly checked: readonly string[];
 }

@@ -23,14 +23,11 @@ export interface NameWords<N extends Names> {
   readonly receiver: (receiver: N['receiver']) => string;
 }
 
-/** For a linebacker, to rush a gap is to go through it; a lineman is told so in a word, since he may be told otherwise. */
-export type Penetrating = 'said' | 'understood';
-
 /** One job as a sentence without its full stop: "Rush the B gap right off the inside hip of the E". */
-export function jobSentence<N extends Names>(job: JobOf<N>, words: NameWords<N>, penetrating: Penetrating): string {
+export function jobSentence<N extends Names>(job: JobOf<N>, words: NameWords<N>): string {
   switch (job.kind) {
     case 'rush':
-      return rushSentence(job, words, penetrating);
+      return rushSentence(job, words);
     case 'contain':
       return containSentence(job, words);
     case 'fit':
@@ -46,31 +43,25 @@ export function jobSentence<N extends Names>(job: JobOf<N>, words: NameWords<N>,
   }
 }
 
-function rushVerb(manner: Exclude<Manner, 'two-gap'>, penetrating: Penetrating): string {
-  switch (manner) {
-    case 'penetrate':
-      return penetrating === 'said' ? 'Penetrate' : 'Rush';
-    case 'slant':
-      return 'Slant to';
-    case 'loop':
-      return 'Loop to';
-    case 'read':
-      return 'Rush';
-  }
-}
+const RUSH_VERBS: Readonly<Record<Exclude<Manner, 'two-gap'>, string>> = {
+  penetrate: 'Rush',
+  slant: 'Slant to',
+  loop: 'Loop to',
+  read: 'Rush',
+};
 
-function rushSentence<N extends Names>(job: RushJob<N>, words: NameWords<N>, penetrating: Penetrating): string {
+function rushSentence<N extends Names>(job: RushJob<N>, words: NameWords<N>): string {
   const tail = trackTail(job.track, words) + edgeTail(job.edge);
   if (job.gaps.length === 0) return `Rush the passer${tail}`;
   if (job.manner === 'two-gap') return `Two-gap: ${gapList(job.gaps, words)}${tail}`;
   const read = job.manner === 'read' ? `, ${MANNER_WORDS.read}` : '';
-  return `${rushVerb(job.manner, penetrating)} ${theGaps(job.gaps, words)}${tail}${read}`;
+  return `${RUSH_VERBS[job.manner]} ${theGaps(job.gaps, words)}${tail}${read}`;
 }
 
 function containSentence<N extends Names>(job: ContainJob<N>, words: NameWords<N>): string {
   const where = job.gaps.length === 0 ? 'Contain' : `Contain outside ${theGaps(job.gaps, words)}`;
   const manner = job.manner === 'penetrate' ? '' : `, ${MANNER_WORDS[job.manner]}`;
-  return `${where}${manner}${trackTail(job.track, words)}${edgeTail(job.edge)}`;
+  return `${where}${trackTail(job.track, words)}${manner}${edgeTail(job.edge)}`;
 }
 
 function fitSentence<N extends Names>(job: FitJob<N>, words: NameWords<N>): string {

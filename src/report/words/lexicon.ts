@@ -9,7 +9,6 @@ import type {
   PassColumn,
   PlayerId,
   RoleId,
-  Room,
   RunColumn,
   Setup,
 } from '../../engine/index.ts';
@@ -42,8 +41,8 @@ export interface Lexicon {
   readonly players: (players: readonly PlayerId[]) => string;
   /** The name of the first or second pressure; told apart when both are the same one. */
   readonly pressure: (which: 'first' | 'second') => string;
-  /** One job as a sentence without full stop. For the line, the manner is always said. */
-  readonly job: (job: Job, room?: Room) => string;
+  /** One job as a sentence without full stop: "Rush the B gap right off the inside hip of the E". */
+  readonly job: (job: Job) => string;
   readonly run: (run: RunColumn, loose: readonly Gap[]) => string;
   readonly pass: (pass: PassColumn, facts: LookFacts) => string;
   /** Where he stands in the staff's words. */
@@ -85,7 +84,7 @@ export function makeLexicon(setup: Setup, staff: StaffWords): Lexicon {
         'nobody',
       ),
     pressure: (which) => pressureName(setup, which),
-    job: (job, room) => jobSentence(job, names, room === 'line' ? 'said' : 'understood'),
+    job: (job) => jobSentence(job, names),
     run: runCell,
     pass: (pass, facts) => passCell(pass, facts, playerLetter),
     aligned: (aligned, facts) => alignmentText(aligned, facts, staff),

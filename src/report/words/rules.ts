@@ -25,7 +25,7 @@ import { jobSentence, type NameWords } from './jobSentence.ts';
 import { capitalised, listed, lowered, numberText, yardsText } from './lists.ts';
 import { BODY_WORDS, STRENGTH_WORDS } from './names.ts';
 import type { StaffWords } from './staffWords.ts';
-import { leverageText, techniqueNumber } from './technique.ts';
+import { atDepth, leverageText, techniqueLabel } from './technique.ts';
 
 /** Every part of a rule as words: a rule must be readable by somebody who never saw the editor. No full stops. */
 export interface RuleWords {
@@ -118,15 +118,19 @@ function bodiesText(test: Extract<LookTest, { kind: 'bodies' }>): string {
   return `the surface has ${number} outside the snapper ${where}`;
 }
 
+function thereAre(test: { readonly compare: Comparison; readonly count: number }, one: string): string {
+  if (test.count === 0 && test.compare !== 'at-least') return `there is no ${one}`;
+  return `there ${test.count === 1 ? 'is' : 'are'} ${counted(test.compare, test.count, one, `${one}s`)}`;
+}
+
 function testText(test: LookTest): string {
   switch (test.kind) {
     case 'bodies':
       return bodiesText(test);
     case 'receivers':
-      return `there are ${counted(test.compare, test.count, 'receiver', 'receivers')} ${ON_SIDE[test.side]}`;
+      return `${thereAre(test, 'receiver')} ${ON_SIDE[test.side]}`;
     case 'backs':
-      if (test.count === 0 && test.compare !== 'at-least') return 'there is no back in the backfield';
-      return `there are ${counted(test.compare, test.count, 'back', 'backs')} in the backfield`;
+      return `${thereAre(test, 'back')} in the backfield`;
     case 'field':
       return `the wide side of the field is ${ON_SIDE[test.side]}`;
     default:
@@ -158,16 +162,15 @@ function spotText(spot: Spot, staff: StaffWords): string {
 
 const INDEX_OF_BODY = { snapper: 0, guard: 1, tackle: 2, end: 3, wing: 4 } as const;
 
-/** A number where the body has one; on whoever is last the number depends on the look, so only the words are said. */
+/** A number where that spot has one; on whoever is last the common number depends on the look, so only the words are said. */
 function techniqueOf(spot: Extract<Spot, { kind: 'technique' }>, staff: StaffWords): string {
-  const words = leverageText(BODY_WORDS[spot.on], spot.leverage);
-  if (spot.on === 'last') {
-    const own = staff.techniques.find((each) => each.on === 'last' && each.leverage === spot.leverage);
-    return own === undefined ? words : `${own.label}: ${words}`;
-  }
-  const index = INDEX_OF_BODY[spot.on];
-  const standing = { index, leverage: spot.leverage, ghost: false, last: false, depth: spot.depth };
-  return `${techniqueNumber(standing, staff)}: ${words}`;
+  const { on, leverage, depth } = spot;
+  const words = leverageText(BODY_WORDS[on], leverage);
+  const label =
+    on === 'last'
+      ? (staff.techniques.find((each) => each.on === on && each.leverage === leverage)?.label ?? null)
+      : techniqueLabel({ index: INDEX_OF_BODY[on], leverage, last: false }, staff);
+  return label === null ? words : `${atDepth(label, depth)}: ${words}`;
 }
 
 function baseText(base: BaseJob): string {
@@ -190,7 +193,8 @@ function casesText(cases: readonly { readonly when: readonly LookTest[]; readonl
     return index === 0 ? job : `otherwise ${job}`;
   });
   const always = cases.some((each) => each.when.length === 0);
-  return [...parts, ...(always ? [] : ['otherwise nothing'])].join('; ');
+  const rest = parts.length === 0 ? 'nothing' : 'otherwise nothing';
+  return [...parts, ...(always ? [] : [rest])].join('; ');
 }
 
 function conditions(when: readonly LookTest[]): string {
@@ -219,7 +223,7 @@ export function makeRuleWords(roles: readonly Role[], staff: StaffWords): RuleWo
     side: (side) => (side === 'middle' ? 'middle' : SIDE_WORDS[side]),
     receiver: receiverText,
   };
-  const job = (told: RuleJob): string => jobSentence(told, names, 'understood');
+  const job = (told: RuleJob): string => jobSentence(told, names);
   const steps = (all: readonly SideStep[]): string => all.map((each) => stepText(each, defenders.who)).join(', then ');
   const preSnap = (told: PreSnap): string =>
     told.kind === 'heels'

@@ -40,13 +40,26 @@ export interface Standing {
 
 /** The technique number in the staff's words: "5", "4i", "0 shade", "30", "ghost 7", "6i" where their table says so. */
 export function techniqueNumber(standing: Standing, staff: StaffWords): string {
-  const label = ownLabel(standing, staff) ?? commonLabel(standing);
+  const words = leverageText(bodyWord(standing.index), standing.leverage);
+  const label = techniqueLabel(standing, staff) ?? words;
   // Outside everything is the same spot whether or not a tight end stands inside it.
   const ghost = standing.ghost && standing.leverage !== 'outside' ? 'ghost ' : '';
   return ghost + atDepth(label, standing.depth);
 }
 
-function ownLabel(standing: Standing, staff: StaffWords): string | null {
+/** What the staff or the common table calls that spot at the line; null where neither has a number for it. */
+export function techniqueLabel(standing: Omit<Standing, 'ghost' | 'depth'>, staff: StaffWords): string | null {
+  const body = BODY_BY_INDEX[standing.index];
+  const common = body === undefined ? undefined : COMMON[body][standing.leverage];
+  return ownLabel(standing, staff) ?? common ?? null;
+}
+
+function bodyWord(index: number): string {
+  const body = BODY_BY_INDEX[index];
+  return body === undefined ? 'man outside the wing' : BODY_WORDS[body];
+}
+
+function ownLabel(standing: Omit<Standing, 'ghost' | 'depth'>, staff: StaffWords): string | null {
   const matching = staff.techniques.filter((each) => each.leverage === standing.leverage);
   const body = BODY_BY_INDEX[standing.index];
   const own =
@@ -55,21 +68,13 @@ function ownLabel(standing: Standing, staff: StaffWords): string | null {
   return own?.label ?? null;
 }
 
-function commonLabel(standing: Standing): string {
-  const body = BODY_BY_INDEX[standing.index];
-  const number = body === undefined ? undefined : COMMON[body][standing.leverage];
-  return (
-    number ?? leverageText(body === undefined ? `man ${String(standing.index)}` : BODY_WORDS[body], standing.leverage)
-  );
-}
-
 /** "outside foot of the wing": for bodies that have no number. */
 export function leverageText(body: string, leverage: Leverage): string {
   return `${LEVERAGE_WORDS[leverage]} the ${body}`;
 }
 
 /** Linebackers add a zero: 30, 50, 00. A label without a number says the depth instead. Source: J. T. Reed, "Terms of Football". */
-function atDepth(label: string, depth: number): string {
+export function atDepth(label: string, depth: number): string {
   if (depth < LINEBACKER_DEPTH) return label;
   return /\d/.test(label) ? label.replace(/\d+/, '$&0') : `${label}, ${yardsText(depth)}`;
 }

@@ -1,0 +1,230 @@
+import { describe, expect, test } from 'vitest';
+import {
+  asGroupId,
+  asRoleId,
+  type BaseJob,
+  type GapRef,
+  type LookTest,
+  type ReceiverRef,
+  type SideRef,
+  type Spot,
+  type Tell,
+  type Who,
+} from '../../src/engine/index.ts';
+import { COMMON_WORDS, makeRuleWords } from '../../src/report/index.ts';
+import { ANVIL, gapOn, man, ofGroup, ROLES, roleOf, rush, setupOf } from './fixtures.ts';
+
+/** Wording of rules: ours, from the trade's words. */
+const words = makeRuleWords(ROLES, COMMON_WORDS);
+
+test.each<[string, SideRef]>([
+  ['call side', 'call'],
+  ['away side', 'away'],
+  ['my side', 'mine'],
+  ['other side', 'other'],
+  ['left', 'left'],
+  ['right', 'right'],
+])('side: %s', (text, side) => {
+  expect(words.side(side)).toBe(text);
+});
+
+test.each<[string, GapRef]>([
+  ['B gap call side', { kind: 'letter', side: 'call', letter: 'B' }],
+  ['A gap left', { kind: 'letter', side: 'left', letter: 'A' }],
+  ['edge gap away side', { kind: 'edge', side: 'away' }],
+  ['gap outside the tight end call side', { kind: 'outside', side: 'call', body: 'end' }],
+  ['gap outside the last man my side', { kind: 'outside', side: 'mine', body: 'last' }],
+])('gap: %s', (text, gap) => {
+  expect(words.gap(gap)).toBe(text);
+});
+
+test.each<[string, Who]>([
+  ['N', man('nose')],
+  ['E (left end)', man('end-l')],
+  // Both men of the group are an E, so the letter is enough.
+  ['the call-side E', ofGroup('ends', 'call')],
+  ['the away-side S or J', ofGroup('outsiders', 'away')],
+  ['a man who is not in this playbook', { kind: 'role', role: asRoleId('gone') }],
+  ['a man who is not in this playbook', { kind: 'group', group: asGroupId('gone'), side: 'call' }],
+])('who: %s', (text, who) => {
+  expect(words.who(who)).toBe(text);
+});
+
+test.each<[string, ReceiverRef]>([
+  ['#2 call side', { kind: 'number', side: 'call', number: 2 }],
+  ['the back', { kind: 'back' }],
+])('receiver: %s', (text, receiver) => {
+  expect(words.receiver(receiver)).toBe(text);
+});
+
+test.each<[string, LookTest]>([
+  ['the end man on my side is detached', { kind: 'bodies', side: 'mine', compare: 'at-most', count: 2 }],
+  ['the end man on the call side is detached', { kind: 'bodies', side: 'call', compare: 'exactly', count: 2 }],
+  [
+    'a man is attached outside the tackle on the away side',
+    { kind: 'bodies', side: 'away', compare: 'at-least', count: 3 },
+  ],
+  [
+    'the surface has at least 4 men outside the snapper on the left',
+    { kind: 'bodies', side: 'left', compare: 'at-least', count: 4 },
+  ],
+  [
+    'the surface has at most 1 man outside the snapper on the other side',
+    { kind: 'bodies', side: 'other', compare: 'at-most', count: 1 },
+  ],
+  [
+    'there are at least 3 receivers on the call side',
+    { kind: 'receivers', side: 'call', compare: 'at-least', count: 3 },
+  ],
+  ['there is exactly 1 receiver on the right', { kind: 'receivers', side: 'right', compare: 'exactly', count: 1 }],
+  ['there is no receiver on my side', { kind: 'receivers', side: 'mine', compare: 'at-most', count: 0 }],
+  ['there is no back in the backfield', { kind: 'backs', compare: 'exactly', count: 0 }],
+  ['there are at least 2 backs in the backfield', { kind: 'backs', compare: 'at-least', count: 2 }],
+  ['the wide side of the field is on my side', { kind: 'field', side: 'mine' }],
+])('condition: %s', (text, condition) => {
+  expect(words.test(condition)).toBe(text);
+});
+
+describe('the side of a rule', () => {
+  test('a step each, in their order', () => {
+    expect(
+      words.callSide([
+        { kind: 'strength', by: 'tight-end', toward: 'to' },
+        { kind: 'strength', by: 'receivers', toward: 'to' },
+        { kind: 'strength', by: 'field', toward: 'away' },
+        { kind: 'role', role: roleOf('jet'), toward: 'to' },
+        { kind: 'fixed', side: 'left' },
+      ]),
+    ).toBe(
+      'Call side: toward the tight end, then toward the receivers, then away from the field, then toward J, then to the left',
+    );
+    expect(words.step({ kind: 'role', role: roleOf('nose'), toward: 'away' })).toBe('away from N');
+  });
+
+  test('no step and no side are said, not left blank', () => {
+    expect(words.callSide([])).toBe('Call side: not said');
+    expect(words.roleSide({ kind: 'middle' })).toBe('Side: the middle');
+    const steps = [{ kind: 'strength', by: 'back', toward: 'to' }] as const;
+    expect(words.roleSide({ kind: 'steps', steps })).toBe('Side: toward the back');
+  });
+});
+
+test.each<[string, Spot]>([
+  [
+    '5: outside foot of the tackle, 0.5 yd off the ball',
+    { kind: 'technique', on: 'tackle', leverage: 'outside-foot', depth: 0.5 },
+  ],
+  [
+    '30: outside foot of the guard, 4.5 yd off the ball',
+    { kind: 'technique', on: 'guard', leverage: 'outside-foot', depth: 4.5 },
+  ],
+  ['head up on the last man, 1 yd off the ball', { kind: 'technique', on: 'last', leverage: 'head', depth: 1 }],
+  ['head up on the wing, 1 yd off the ball', { kind: 'technique', on: 'wing', leverage: 'head', depth: 1 }],
+  ['1 yd outside the last man, 0.5 yd off the ball', { kind: 'edge', offset: 1, depth: 0.5 }],
+  ['on #2, inside, 6 yd deep', { kind: 'receiver', number: 2, leverage: 'inside', depth: 6 }],
+  ['on #1, head up, 1 yd deep', { kind: 'receiver', number: 1, leverage: 'head', depth: 1 }],
+  ['halfway between the last man and #2, 5 yd deep', { kind: 'apex', number: 2, depth: 5 }],
+  ['over the ball, 12 yd deep', { kind: 'ball', offset: 0, depth: 12 }],
+  ['4 yd from the ball toward my side, 10 yd deep', { kind: 'ball', offset: 4, depth: 10 }],
+  ['4 yd from the ball toward the other side, 10 yd deep', { kind: 'ball', offset: -4, depth: 10 }],
+])('spot: %s', (text, spot) => {
+  expect(words.spot(spot)).toBe(text);
+});
+
+test("a spot is said in the staff's numbers", () => {
+  const staff = {
+    techniques: [
+      { on: 'tackle', leverage: 'head', label: '5' },
+      { on: 'last', leverage: 'head', label: 'heads' },
+    ],
+  } as const;
+  const own = makeRuleWords(ROLES, staff);
+  expect(own.spot({ kind: 'technique', on: 'tackle', leverage: 'head', depth: 0.5 })).toBe(
+    '5: head up on the tackle, 0.5 yd off the ball',
+  );
+  expect(own.spot({ kind: 'technique', on: 'last', leverage: 'head', depth: 0.5 })).toBe(
+    'heads: head up on the last man, 0.5 yd off the ball',
+  );
+});
+
+test('an alignment rule says when, then where', () => {
+  const spot = { kind: 'ball', offset: 0, depth: 10 } as const;
+  expect(words.alignRule({ when: [], spot })).toBe('Over the ball, 10 yd deep');
+  expect(words.alignRule({ when: [{ kind: 'backs', compare: 'exactly', count: 0 }], spot })).toBe(
+    'If there is no back in the backfield: over the ball, 10 yd deep',
+  );
+});
+
+test.each<[string, BaseJob]>([
+  [
+    'B gap my side, else C gap my side; rushes on a pass',
+    { gaps: [gapOn('mine', 'B'), gapOn('mine', 'C')], style: 'one-gap', rushes: true },
+  ],
+  ['Edge gap my side', { gaps: [{ kind: 'edge', side: 'mine' }], style: 'one-gap', rushes: false }],
+  [
+    'Two-gap: B gap my side and C gap my side; rushes on a pass',
+    { gaps: [gapOn('mine', 'B'), gapOn('mine', 'C')], style: 'two-gap', rushes: true },
+  ],
+  [
+    'Two-gap: B gap my side and C gap my side, else A gap my side',
+    { gaps: [gapOn('mine', 'B'), gapOn('mine', 'C'), gapOn('mine', 'A')], style: 'two-gap', rushes: false },
+  ],
+  ['No gap of his own', { gaps: [], style: 'one-gap', rushes: false }],
+])('base job: %s', (text, base) => {
+  expect(words.base(base)).toBe(text);
+});
+
+describe('what a pressure tells a man', () => {
+  const detached: LookTest = { kind: 'bodies', side: 'mine', compare: 'at-most', count: 2 };
+  const trips: LookTest = { kind: 'receivers', side: 'call', compare: 'at-least', count: 3 };
+
+  test('cases in their order, then what is left', () => {
+    const tell: Tell = {
+      who: ofGroup('outsiders', 'call'),
+      cases: [
+        { when: [detached, trips], basis: 'path', job: rush(gapOn('call', 'C')), preSnap: null },
+        { when: [trips], basis: 'movement', job: rush(gapOn('call', 'B'), 'slant'), preSnap: null },
+        { when: [], basis: 'consequence', job: { ...rush(gapOn('call', 'A')) }, preSnap: null },
+      ],
+    };
+    expect(words.tell(tell)).toBe(
+      'The call-side S or J: if the end man on my side is detached and there are at least 3 receivers on the call side, ' +
+        'rush the C gap call side; if there are at least 3 receivers on the call side, slant to the B gap call side ' +
+        '(line movement); otherwise rush the A gap call side (follows from the others)',
+    );
+  });
+
+  test('without a last case he is told nothing, and that is said', () => {
+    const cases = [{ when: [trips], basis: 'path', job: rush(gapOn('call', 'A')), preSnap: null }] as const;
+    expect(words.tell({ who: man('nose'), cases })).toBe(
+      'N: if there are at least 3 receivers on the call side, rush the A gap call side; otherwise nothing',
+    );
+    expect(words.tell({ who: man('nose'), cases: [] })).toBe('N: nothing');
+  });
+
+  test('what he does before the snap comes first', () => {
+    const told = { when: [], basis: 'path', job: rush(gapOn('call', 'A')) } as const;
+    expect(words.tellCase({ ...told, preSnap: { kind: 'heels', of: ofGroup('ends', 'call') } })).toBe(
+      'Stand as deep as the heels of the call-side E before the snap, then rush the A gap call side',
+    );
+    expect(words.tellCase({ ...told, when: [trips], preSnap: { kind: 'depth', depth: 3.5 } })).toBe(
+      'If there are at least 3 receivers on the call side, stand 3.5 yd deep before the snap, then rush the A gap call side',
+    );
+  });
+
+  test('tracks, zones and receivers are said from the call', () => {
+    expect(ANVIL.tells.map(words.tell)).toEqual([
+      'The call-side S or J: contain outside the edge gap call side, spill',
+      'The call-side M or W: rush the B gap call side off the outside hip of the call-side E',
+      'The call-side E: slant to the A gap call side (line movement)',
+      'N: slant to the A gap away side (line movement)',
+    ]);
+    expect(setupOf().coverage.tells.map(words.coverageTell)).toEqual([
+      'The call-side C: drop to the deep third call side',
+      'The away-side C: drop to the deep third away side',
+      'The call-side F or R: drop to the seam call side; force; edge gap call side if nobody has it',
+      'The away-side F or R: drop to the deep middle',
+      'The away-side S or J: man on #2 away side; force; edge gap away side against the run',
+    ]);
+  });
+});
