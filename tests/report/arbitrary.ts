@@ -1,0 +1,136 @@
+import fc from 'fast-check';
+import {
+  EDGE_PLAYS,
+  GAP_LETTERS,
+  MANNERS,
+  PASSINGS,
+  PLACES,
+  RULE_LEVELS,
+  SUPPORTS,
+  TOLD_BASES,
+  TURNS,
+  ZONES,
+  type GapRef,
+  type LookTest,
+  type Pressure,
+  type ReceiverRef,
+  type RuleJob,
+  type RunSupport,
+  type Setup,
+  type SideRef,
+  type Tell,
+  type Who,
+} from '../../src/engine/index.ts';
+import { ANVIL, FRONT, NOSE, ofGroup, ROLES, setupOf, SPREAD, TIGHT, TONGS } from './fixtures.ts';
+
+const side = fc.constantFrom<SideRef>('call', 'away', 'mine', 'other', 'left', 'right');
+
+const gap: fc.Arbitrary<GapRef> = fc.oneof(
+  fc.record({ kind: fc.constant('letter' as const), side, letter: fc.constantFrom(...GAP_LETTERS.slice(0, 4)) }),
+  fc.record({ kind: fc.constant('edge' as const), side }),
+  fc.record({ kind: fc.constant('outside' as const), side, body: fc.constantFrom('guard', 'end', 'last') }),
+);
+
+const who: fc.Arbitrary<Who> = fc.oneof(
+  fc.constantFrom(...ROLES).map((role): Who => ({ kind: 'role', role: role.id })),
+  fc
+    .tuple(
+      fc.constantFrom('ends', 'insiders', 'outsiders', 'corners'),
+      fc.constantFrom<'call' | 'away'>('call', 'away'),
+    )
+    .map(([group, where]) => ofGroup(group, where)),
+);
+
+const run: fc.Arbitrary<RunSupport<GapRef>> = fc.record({
+  fits: fc.array(gap, { maxLength: 2 }),
+  firm: fc.boolean(),
+  support: fc.option(fc.constantFrom(...SUPPORTS)),
+});
+
+const receiver: fc.Arbitrary<ReceiverRef> = fc.oneof(
+  fc.record({ kind: fc.constant('number' as const), side, number: fc.integer({ min: 1, max: 3 }) }),
+  fc.constant<ReceiverRef>({ kind: 'back' }),
+);
+
+const toGap = {
+  gaps: fc.array(gap, { minLength: 1, maxLength: 2 }),
+  manner: fc.constantFrom(...MANNERS),
+};
+const rusher = {
+  ...toGap,
+  track: fc.oneof(
+    fc.constant({ kind: 'straight' as const }),
+    fc.record({ kind: fc.constant('past' as const), how: fc.constantFrom(...PASSINGS), neighbour: who }),
+  ),
+  edge: fc.option(fc.constantFrom(...EDGE_PLAYS)),
+};
+
+const job: fc.Arbitrary<RuleJob> = fc.oneof(
+  fc.record({ kind: fc.constant('rush' as const), ...rusher }),
+  fc.record({ kind: fc.constant('contain' as const), ...rusher }),
+  fc.record({ kind: fc.constant('fit' as const), ...toGap, support: fc.option(fc.constantFrom(...SUPPORTS)) }),
+  fc.record({
+    kind: fc.constant('drop' as const),
+    zone: fc.constantFrom(...ZONES),
+    side: fc.oneof(side, fc.constant('middle' as const)),
+    run,
+  }),
+  fc.record({ kind: fc.constant('man' as const), receiver, run }),
+  fc.record({ kind: fc.constant('spy' as const), run }),
+);
+
+const when: fc.Arbitrary<readonly LookTest[]> = fc.oneof(
+  fc.constant([]),
+  fc.constant<readonly LookTest[]>([{ kind: 'bodies', side: 'call', compare: 'at-least', count: 3 }]),
+);
+
+const tell: fc.Arbitrary<Tell> = fc.record({
+  who,
+  cases: fc.array(
+    fc.record({
+      when,
+      basis: fc.constantFrom(...TOLD_BASES),
+      job,
+      preSnap: fc.option(
+        fc.oneof(
+          fc.record({ kind: fc.constant('heels' as const), of: who }),
+          fc.record({ kind: fc.constant('depth' as const), depth: fc.constantFrom(0, 1, 4.5) }),
+        ),
+      ),
+    }),
+    { minLength: 1, maxLength: 2 },
+  ),
+});
+
+/** A pressure nobody would install: random jobs for random men, with a side rule that may not decide. */
+function pressureLike(base: Pressure): fc.Arbitrary<Pressure> {
+  return fc.record({
+    id: fc.constant(base.id),
+    name: fc.constant(base.name),
+    tags: fc.constant(base.tags),
+    callSide: fc.constantFrom<Pressure['callSide']>(base.callSide, [], [{ kind: 'role', role: NOSE, toward: 'to' }]),
+    tells: fc.array(tell, { maxLength: 8 }),
+    coverage: fc.constant(base.coverage),
+    notAgainst: fc.constantFrom([], [], [], [SPREAD.id]),
+  });
+}
+
+/** Setups of the fixture world, most of them unsound: everything the engine can say, it should get to say. */
+export const anySetup: fc.Arbitrary<Setup> = fc
+  .record({
+    level: fc.constantFrom(...RULE_LEVELS),
+    spot: fc.constantFrom(...PLACES),
+    look: fc.constantFrom(SPREAD, TIGHT),
+    shift: fc.constantFrom(0, 0, 1, -1),
+    first: pressureLike(ANVIL),
+    second: fc.option(pressureLike(TONGS)),
+    turn: fc.constantFrom(...TURNS),
+    without: fc.option(fc.constantFrom(...ROLES)),
+  })
+  .map(({ shift, without, look, ...parts }) =>
+    setupOf({
+      ...parts,
+      look: { ...look, players: look.players.map((man) => (man.kind === 'back' ? { ...man, x: man.x + shift } : man)) },
+      front: { ...FRONT, roles: FRONT.roles.filter((entry) => entry.role !== without?.id) },
+    }),
+  );
