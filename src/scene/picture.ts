@@ -49,5 +49,5 @@ export function pictureOf(analysis: Analysis, options: SceneOptions): Picture {
 
 /** How far a defender's letters reach from where he stands; his paths start here. */
 export function manRadius(letter: string): Yards {
-  return [...letter].length <= 1 ? 0.56 : 0.68;
+  return letter.length <= 1 ? 0.56 : 0.68;
 }

@@ -111,7 +111,7 @@ function labelSvg(shape: LabelShape, theme: Theme): string {
  * surrogate pair among them.
  */
 function escapeXml(text: string): string {
-  return [...text]
+  return Array.from(text)
     .filter((character) => /[\t\n\r\u0020-\uD7FF\uE000-\uFFFD]|[\u{10000}-\u{10FFFF}]/u.test(character))
     .join('')
     .replaceAll('&', '&amp;')

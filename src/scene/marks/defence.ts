@@ -14,7 +14,7 @@ export function manShapes(picture: Picture, assignment: Assignment): readonly Sh
   const { aligned } = assignment;
   const tag = manTag(picture, assignment);
   const { letter } = aligned.role;
-  const count = [...letter].length;
+  const count = letter.length;
   const size = count <= 1 ? 1.05 : count === 2 ? 0.86 : 1.7 / count;
   const radius = manRadius(letter);
   const at = { x: aligned.x, y: aligned.y };

@@ -108,11 +108,11 @@ function slot(picture: Picture, owned: OwnedGap, row: SlotRow): readonly Shape[]
 
 function litSlot(tag: Tag, at: Point, halfWidth: Yards, halfHeight: Yards): Shape {
   return polygon(part(tag, 'lit'), {
-    points: box(at, halfWidth + 0.16, halfHeight + 0.16),
+    points: box(at, halfWidth + 0.1, halfHeight + 0.1),
     fill: null,
     line: 'highlight',
     stroke: 'double',
-    width: 0.1,
+    width: 0.08,
   });
 }
 
@@ -122,7 +122,7 @@ function ownerLetters(picture: Picture, owned: OwnedGap, row: SlotRow, tag: Tag)
     const letter = picture.letterOf(owner.role);
     const text = owner.sure ? letter : `${letter}?`;
     const at = { x: owned.x, y: row.top - ROW * (index + 0.5) };
-    const fitted = Math.min(LETTER, (row.halfWidth * 2 - 0.12) / ([...text].length * 0.66));
+    const fitted = Math.min(LETTER, (row.halfWidth * 2 - 0.12) / (text.length * 0.66));
     const look = { ...part(tag, `owner/${owner.role}`), faint: picture.faint(owner.role) };
     return label(look, at, text, { size: fitted, ink: 'gap-text', bold: !owner.shared });
   });

@@ -11,7 +11,7 @@ export function offenceShapes(facts: LookFacts, faint: boolean): readonly Shape[
 
 function playerShapes(player: OffencePlayer, faint: boolean): readonly Shape[] {
   const tag = tagOf(player, faint);
-  const size = [...player.letter].length <= 1 ? 0.62 : 0.48;
+  const size = player.letter.length <= 1 ? 0.62 : 0.48;
   return [outline(player, tag), label(part(tag, 'letter'), player, player.letter, { size, ink: 'offence-text' })];
 }
 
