@@ -6,12 +6,18 @@ import {
   asRoleId,
   parseLook,
   parseRuleJob,
+  printJob,
+  readLook,
   type AlignRule,
+  type Because,
   type Coverage,
+  type Datum,
   type Front,
   type FrontRole,
+  type Gap,
   type GapRef,
   type Look,
+  type LookFacts,
   type LookTest,
   type Place,
   type PreSnap,
@@ -19,6 +25,7 @@ import {
   type Role,
   type Room,
   type RuleJob,
+  type RuleLevel,
   type Setup,
   type SideStep,
   type Spot,
@@ -225,3 +232,63 @@ export const LOOKS = {
   '21 pro I': 'line te:Y@4 wr:X@-17 wr:Z@16,-1.5 qb:Q@0,-1.3 rb:F@0,-4.5 rb:T@0,-7',
   '22 double tight I': 'line te:Y@4 te:U@-4 wr:Z@14,-1.5 qb:Q@0,-1.3 rb:F@0,-4.5 rb:T@0,-7',
 } as const;
+
+/** A look read at one ball spot. */
+export const factsOf = (text: string, spot: Place = 'middle', level: RuleLevel = 'high-school'): LookFacts =>
+  readLook(look(text), level, spot);
+
+/** The same value, frozen to the last leaf: whoever tries to change it fails the test. */
+export function frozen<Value>(value: Value): Value {
+  if (typeof value === 'object' && value !== null && !Object.isFrozen(value)) {
+    Object.freeze(value);
+    Object.values(value).forEach((part: unknown) => frozen(part));
+  }
+  return value;
+}
+
+/** `A-left` for a gap, as in the notation. */
+export const gapText = (gap: Gap): string => `${gap.letter}-${gap.side}`;
+
+function datumText(datum: Datum): string {
+  switch (datum.kind) {
+    case 'role':
+      return datum.role;
+    case 'roles':
+      return datum.roles.join('+');
+    case 'gap':
+      return gapText(datum.gap);
+    case 'gaps':
+      return datum.gaps.map(gapText).join('+');
+    case 'letter':
+      return datum.letter;
+    case 'side':
+      return datum.side;
+    case 'player':
+      return datum.player;
+    case 'players':
+      return datum.players.join('+');
+    case 'job':
+      return printJob(datum.job);
+    case 'who':
+      return datum.who.kind === 'role' ? `@${datum.who.role}` : `${datum.who.group}-${datum.who.side}`;
+    case 'pressure':
+      return datum.which;
+    case 'number':
+      return String(datum.value);
+    case 'word':
+      return datum.word;
+  }
+}
+
+/** A sentence of the engine with its blanks filled by bare ids and notation: what a table compares. */
+export function say(because: Because): string {
+  return because.template.replace(/\{(\w+)\}/g, (blank, name: string) => {
+    const datum = because.data[name];
+    return datum === undefined ? blank : datumText(datum);
+  });
+}
+
+/** A sentence with all sentences it follows from, the conclusion first. */
+export function sayAll(because: Because): readonly string[] {
+  return [say(because), ...because.because.flatMap(sayAll)];
+}

@@ -3,7 +3,7 @@ import type { RuleLevel } from '../vocabulary.ts';
 import type { LookFault, OffencePlayer } from '../types/index.ts';
 import { BACK_DEPTH, depthOf, isOnLine } from './surface.ts';
 
-/** A man of the offence may not stand beyond his side of the neutral zone: half the ball's 11 in, in yards. */
+/** A man of the offence stays on his side of the neutral zone, half the ball's 11 in; only the snapper may be in it (NFL 3-18). */
 const NEUTRAL_ZONE_HALF = 0.155;
 
 /**
@@ -37,7 +37,8 @@ export function readFaults(players: readonly OffencePlayer[], level: RuleLevel):
   for (const player of between) {
     add(because('{who} is neither on the line nor a back', { who: datum.player(player.id) }), [player]);
   }
-  for (const player of players.filter((each) => depthOf(each) < NEUTRAL_ZONE_HALF)) {
+  const limit = ({ kind }: OffencePlayer): number => (kind === 'snapper' ? -NEUTRAL_ZONE_HALF : NEUTRAL_ZONE_HALF);
+  for (const player of players.filter((each) => depthOf(each) < limit(each))) {
     add(because('{who} stands in the neutral zone', { who: datum.player(player.id) }), [player]);
   }
   return faults;

@@ -21,8 +21,9 @@ function eligibleByPlace(player: OffencePlayer, onLine: readonly OffencePlayer[]
   return onLine.every((other) => other.x <= player.x) || onLine.every((other) => other.x >= player.x);
 }
 
-/** Whether a man stands in the backfield: deep, and not far outside the tackles. */
+/** Whether a man stands in the backfield: straight behind the snapper, or deep and not far outside the tackles. */
 function inBackfield(player: OffencePlayer, surfaces: Surfaces): boolean {
+  if (!isOnLine(player) && Math.abs(player.x) <= OFFSET) return true;
   const tackles = [surfaces.left[2]?.x ?? 0, surfaces.right[2]?.x ?? 0].map(Math.abs);
   return depthOf(player) >= BACKFIELD_DEPTH && Math.abs(player.x) <= Math.max(...tackles) + BACKFIELD_BEYOND_TACKLE;
 }
