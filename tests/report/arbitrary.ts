@@ -35,7 +35,7 @@ const who: fc.Arbitrary<Who> = fc.oneof(
   fc.constantFrom(...ROLES).map((role): Who => ({ kind: 'role', role: role.id })),
   fc
     .tuple(
-      fc.constantFrom('ends', 'insiders', 'outsiders', 'corners'),
+      fc.constantFrom('ends', 'insiders', 'outsiders', 'corners', 'noses'),
       fc.constantFrom<'call' | 'away'>('call', 'away'),
     )
     .map(([group, where]) => ofGroup(group, where)),

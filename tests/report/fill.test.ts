@@ -69,6 +69,7 @@ const VALUES: readonly Datum[] = [
   datum.pressure('second'),
   datum.number(2.5),
   datum.word('pitch'),
+  datum.who({ kind: 'role', role: NOSE }),
 ];
 
 describe('the sentences of the engine', () => {

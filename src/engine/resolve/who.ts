@@ -12,7 +12,7 @@ import type { Found } from './names.ts';
 export function findWho(who: Who, callSide: Side, aligned: ReadonlyMap<RoleId, Aligned>): Found<RoleId> {
   if (who.kind === 'role') {
     if (aligned.has(who.role)) return ok(who.role);
-    return refused(because('{who} is not in this front', { who: datum.role(who.role) }));
+    return refused(because('{who} is not in this front', { who: datum.who(who) }));
   }
   const sign = signOf(callSide) * (who.side === 'call' ? 1 : -1);
   const [man] = [...aligned.values()]
@@ -25,5 +25,5 @@ export function findWho(who: Who, callSide: Side, aligned: ReadonlyMap<RoleId, A
       ),
     );
   if (man !== undefined) return ok(man.role.id);
-  return refused(because('nobody of the group "{group}" is in this front', { group: datum.word(who.group) }));
+  return refused(because('{who} is not in this front', { who: datum.who(who) }));
 }

@@ -1,6 +1,6 @@
 import type { GapLetter, Side } from '../vocabulary.ts';
 import type { PlayerId, RoleId } from './ids.ts';
-import type { Gap, Job } from './job.ts';
+import type { Gap, Job, Who } from './job.ts';
 
 /** One value inside a sentence. The engine keeps facts; words are made from them in one place, at the edge. */
 export type Datum =
@@ -13,6 +13,8 @@ export type Datum =
   | { readonly kind: 'player'; readonly player: PlayerId }
   | { readonly kind: 'players'; readonly players: readonly PlayerId[] }
   | { readonly kind: 'job'; readonly job: Job }
+  /** A man as a rule names him, found or not. */
+  | { readonly kind: 'who'; readonly who: Who }
   | { readonly kind: 'pressure'; readonly which: 'first' | 'second' }
   | { readonly kind: 'number'; readonly value: number }
   /** A word of the trade, ready to print. */

@@ -121,6 +121,8 @@ function datumText(datum: Datum, words: Omit<Lexicon, 'datum'>): string {
       return words.players(datum.players);
     case 'job':
       return words.job(datum.job);
+    case 'who':
+      return words.rules.who(datum.who);
     case 'pressure':
       return words.pressure(datum.which);
     case 'number':
