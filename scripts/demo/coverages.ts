@@ -27,7 +27,9 @@ const tellsBy = (who: Who, ...cases: (readonly [readonly LookTest[], RuleJob])[]
 
 const shell = (id: string, name: string, ...told: Told[]): Coverage => ({ id: asCoverageId(id), name, tells: told });
 
-/** Force and, where nobody else has them, the gaps from the outside in. */
+/** The backer who forces is never sent inside a tight end: he would leave the edge he sets. */
+const edgeForce = (side: 'call' | 'away') => ifFree('force', edgeGap(side), gap('D', side));
+/** A man who forces, and where nobody else has them the gaps from the outside in. */
 const force = (side: 'call' | 'away') => ifFree('force', edgeGap(side), gap('D', side), gap('C', side));
 /** The backer on the edge when somebody else forces. */
 const edge = (side: 'call' | 'away') => ifFree(null, edgeGap(side), gap('D', side), gap('C', side));
@@ -40,7 +42,10 @@ const HOOK = (side: 'call' | 'away') => drop('hook', 'middle', inside(side));
 /** The deep middle. Against a tight end on his side the gap outside that man can be one too many: he has the alley there. */
 const POST = tellsBy(
   awayMan('safeties'),
-  [[bodies('away', 'at-least', 3)], drop('middle', 'middle', ifFree('alley', gap('D', 'away'), edgeGap('away')))],
+  [
+    [bodies('away', 'at-least', 3)],
+    drop('middle', 'middle', ifFree('alley', gap('D', 'away'), edgeGap('away'), gap('C', 'away'))),
+  ],
   [[], drop('middle', 'middle')],
 );
 
@@ -61,7 +66,7 @@ const rolled = shell(
   'three-deep-roll',
   'Three deep, call safety down',
   tells(callMan('safeties'), drop('seam', 'call', force('call'))),
-  tells(awayMan('outside-backers'), drop('seam', 'away', force('away'))),
+  tells(awayMan('outside-backers'), drop('seam', 'away', edgeForce('away'))),
   tells(callMan('inside-backers'), HOOK('call')),
   tells(awayMan('inside-backers'), HOOK('away')),
   POST,
@@ -74,21 +79,21 @@ const inside3 = shell(
   'three-deep-hook',
   'Three deep, call safety in the hook',
   tells(callMan('safeties'), drop('hook', 'middle', ifFree('cutback', gap('D', 'call'), gap('C', 'call')))),
-  tells(callMan('outside-backers'), drop('seam', 'call', force('call'))),
-  tells(awayMan('outside-backers'), drop('seam', 'away', force('away'))),
+  tells(callMan('outside-backers'), drop('seam', 'call', edgeForce('call'))),
+  tells(awayMan('outside-backers'), drop('seam', 'away', edgeForce('away'))),
   tells(callMan('inside-backers'), HOOK('call')),
   tells(awayMan('inside-backers'), HOOK('away')),
   POST,
   ...THIRDS,
 );
 
-/** A corner comes: the safety of his side goes over the top of him. */
+/** A corner comes: the safety of his side goes over the top of him, and the backer may squeeze inside him. */
 const overTheTop = shell(
   'three-deep-over',
   'Three deep, call safety over the corner',
   tells(callMan('safeties'), drop('third', 'call')),
   tells(callMan('outside-backers'), drop('seam', 'call', force('call'))),
-  tells(awayMan('outside-backers'), drop('seam', 'away', force('away'))),
+  tells(awayMan('outside-backers'), drop('seam', 'away', edgeForce('away'))),
   tells(callMan('inside-backers'), HOOK('call')),
   tells(awayMan('inside-backers'), HOOK('away')),
   POST,

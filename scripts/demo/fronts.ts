@@ -123,6 +123,12 @@ const tite: Front = {
   byHand: TIGHT_END_AT_TACKLE,
 };
 
+/** Over the slot; where his side has a tight end, only for the second of three receivers. */
+const overTheSlot = [
+  onReceiver(2, 'inside', 5, hasTrips),
+  onReceiver(2, 'inside', 5, hasSlot, bodies('mine', 'at-most', 2)),
+];
+
 /** The fifth back for the strong outside backer: the same front, lighter and wider on the strong side. */
 const nickel: Front = {
   id: asFrontId('odd-fifth-back'),
@@ -131,7 +137,7 @@ const nickel: Front = {
     nose,
     place('left-end', oddEndPlays, ...oddEnd),
     place('right-end', oddEndPlays, ...oddEnd),
-    place('fifth-back', edgeBacker, onReceiver(2, 'inside', 5, hasSlot), ...onTheEdge),
+    place('fifth-back', edgeBacker, ...overTheSlot, ...onTheEdge),
     place('weak-edge', edgeBacker, ...onTheEdge),
     place('strong-inside', oddInside, ...insideBacker),
     place('weak-inside', oddInside, ...insideBacker),
