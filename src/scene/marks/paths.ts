@@ -9,7 +9,7 @@ import { ellipse, label, part, path, type Tag } from './shape.ts';
 type RushLike = Extract<Job, { kind: 'rush' | 'contain' }>;
 
 /** How far behind the slots a rush ends; the first that no back stands in the way of. */
-const PAST_SLOTS = [0.95, 0.75, 1.3, 1.6, 1.9] as const;
+const PAST_SLOTS = [0.95, 0.75, 1.3, 1.6, 1.9, 2.2] as const;
 
 /** Sideways step between two paths through one gap. */
 const LANE: Yards = 0.34;
@@ -88,13 +88,10 @@ function jobPath(picture: Picture, drawn: DrawnJob, lanes: Lanes, tag: Tag): rea
   const { job } = drawn;
   switch (job.kind) {
     case 'rush':
-    case 'contain': {
-      if (job.manner === 'two-gap') return stubs(picture, drawn, PENS.rush, tag);
-      const points =
-        job.kind === 'rush' ? rushPoints(picture, drawn, job, lanes) : containPoints(picture, drawn, job, lanes);
-      const curved = job.manner === 'loop' || job.track.kind === 'past' || job.kind === 'contain';
-      return [drawnPath(tag, drawn, PENS[job.kind], points, curved)];
-    }
+    case 'contain':
+      return job.manner === 'two-gap'
+        ? stubs(picture, drawn, PENS.rush, tag)
+        : rushPath(picture, drawn, job, lanes, tag);
     case 'fit':
       return job.manner === 'two-gap'
         ? stubs(picture, drawn, { ...PENS.fit, tip: 'tee' }, tag)
@@ -124,33 +121,26 @@ export function fromRim(points: readonly Point[], radius: Yards): readonly Point
   return distance(start, next) <= radius + bend ? points.slice(1) : [toward(start, next, radius), ...points.slice(1)];
 }
 
-/** From the man to the gap by his manner or track, across the line, to behind the slots. */
-function rushPoints(picture: Picture, drawn: DrawnJob, job: RushLike, lanes: Lanes): readonly Point[] {
-  const { start, x } = entry(picture, drawn, job, lanes);
-  const end = { x, y: rushEnd(picture, x, lanes.slotBottom) };
-  return setOut(start, x, wayTo(picture, start, x, job), [{ x, y: -0.05 }, end], manRadius(drawn.aligned.role.letter));
-}
-
-/** The end of a rush that stays clear of the backs, so that its head can be seen. */
-function rushEnd(picture: Picture, x: Yards, slotBottom: Yards): Yards {
-  const backs = [...picture.analysis.facts.players.values()];
-  const clear = (y: Yards) => backs.every((back) => distance(back, { x, y: y + 0.3 }) > OFFENCE_RADIUS + 0.4);
-  const ends = PAST_SLOTS.map((past) => slotBottom - past);
-  return ends.find(clear) ?? slotBottom - PAST_SLOTS[0];
-}
-
-/** Like a rush, but on to the outside of the passer's depth. */
-function containPoints(picture: Picture, drawn: DrawnJob, job: RushLike, lanes: Lanes): readonly Point[] {
-  const { start, x } = entry(picture, drawn, job, lanes);
-  const passer = picture.passer ?? { x: 0, y: -5 };
-  const side = x < passer.x ? -1 : 1;
-  const depth = Math.min(lanes.slotBottom - 0.6, Math.max(-5.5, Math.min(-4, passer.y)));
-  const outside = passer.x + side * Math.max(2.4, Math.abs(x - passer.x) * 0.8 + 0.5);
-  const backs = [...picture.analysis.facts.players.values()];
-  const ends = [0, 0.4, 0.8, 1.2].map((wider) => ({ x: outside + side * wider, y: depth }));
-  const end = ends.find((one) => backs.every((back) => distance(back, one) > OFFENCE_RADIUS + 0.55)) ?? ends[0];
-  const after = [{ x, y: -0.05 }, { x, y: lanes.slotBottom }, ...(end === undefined ? [] : [end])];
-  return setOut(start, x, wayTo(picture, start, x, job), after, manRadius(drawn.aligned.role.letter));
+/**
+ * From the man to his gap by his manner or track and across the line: to behind the slots, or on to the outside of the
+ * passer for contain. A man sent to no gap in particular goes straight ahead; one sent to a gap that this look does not have
+ * gets no path.
+ */
+function rushPath(picture: Picture, drawn: DrawnJob, job: RushLike, lanes: Lanes, tag: Tag): readonly Shape[] {
+  const { aligned } = drawn;
+  const [gap] = job.gaps;
+  const center = gap === undefined ? aligned.x : picture.gapX(gap);
+  if (center === null) return [];
+  const x = center + (gap === undefined ? 0 : lanes.offset(drawn, gap));
+  const start = { x: aligned.x, y: aligned.y };
+  const after =
+    job.kind === 'rush'
+      ? [{ x, y: rushEnd(picture, x, lanes.slotBottom) }]
+      : [{ x, y: lanes.slotBottom }, containEnd(picture, x, lanes.slotBottom)];
+  const bends = wayTo(picture, start, x, job);
+  const points = setOut(start, x, bends, [{ x, y: -0.05 }, ...after], manRadius(aligned.role.letter));
+  const curved = job.manner === 'loop' || job.track.kind === 'past' || job.kind === 'contain';
+  return [drawnPath(tag, drawn, PENS[job.kind], points, curved)];
 }
 
 /** From the rim of his letters on: straight up when the way lies right before him. */
@@ -166,12 +156,25 @@ function setOut(
   return [{ x, y: start.y - Math.min(0.55, Math.sqrt(radius ** 2 - aside ** 2)) }, ...after];
 }
 
-function entry(picture: Picture, drawn: DrawnJob, job: RushLike, lanes: Lanes): { start: Point; x: Yards } {
-  const { aligned } = drawn;
-  const [gap] = job.gaps;
-  const x = gap === undefined ? null : picture.gapX(gap);
-  const lane = gap === undefined ? 0 : lanes.offset(drawn, gap);
-  return { start: { x: aligned.x, y: aligned.y }, x: (x ?? aligned.x) + lane };
+/** The end of a rush that stays clear of the backs, so that its head can be seen. */
+function rushEnd(picture: Picture, x: Yards, slotBottom: Yards): Yards {
+  const backs = [...picture.analysis.facts.players.values()];
+  const clear = (y: Yards) => backs.every((back) => distance(back, { x, y: y + 0.3 }) > OFFENCE_RADIUS + 0.4);
+  const ends = PAST_SLOTS.map((past) => slotBottom - past);
+  return ends.find(clear) ?? slotBottom - PAST_SLOTS[0];
+}
+
+/** Outside the passer at his depth, as far out as it takes to stay clear of a back beside him. */
+function containEnd(picture: Picture, x: Yards, slotBottom: Yards): Point {
+  const passer = picture.passer ?? { x: 0, y: -5 };
+  const side = x < passer.x ? -1 : 1;
+  const y = Math.min(slotBottom - 0.6, Math.max(-5.5, Math.min(-4, passer.y)));
+  const outside = passer.x + side * Math.max(2.4, Math.abs(x - passer.x) * 0.8 + 0.5);
+  const backs = [...picture.analysis.facts.players.values()];
+  const clear = (at: Point) => backs.every((back) => distance(back, at) > OFFENCE_RADIUS + 0.55);
+  const ends = [0.4, 0.8, 1.2].map((wider) => ({ x: outside + side * wider, y }));
+  const nearest = { x: outside, y };
+  return [nearest, ...ends].find(clear) ?? nearest;
 }
 
 /** The bends between where he stands and the line. */

@@ -52,7 +52,7 @@ export function label(
   text: string,
   shape: { readonly size: Yards; readonly ink: Ink; readonly bold?: boolean; readonly halo?: boolean },
 ): LabelShape {
-  return { kind: 'label', bold: false, halo: false, ...tag, ...shape, at, text };
+  return { kind: 'label', bold: false, halo: false, ...tag, ...shape, at: { x: at.x, y: at.y }, text };
 }
 
 /** The corners of a box about a point. */
