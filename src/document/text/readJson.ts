@@ -1,5 +1,5 @@
 import { ok, refused, type Result } from '../../base/index.ts';
-import { MAX_DEPTH, MAX_FILE_BYTES } from '../limits.ts';
+import { MAX_DEPTH, MAX_FILE_BYTES, MAX_KEYS } from '../limits.ts';
 import { quoted, type Refusal } from '../refusal.ts';
 import { decodeUtf8, utf8Offset } from './decodeUtf8.ts';
 import { scanJson, type JsonFault } from './scanJson.ts';
@@ -26,7 +26,7 @@ export function readJson(file: string | Uint8Array): Result<unknown, Refusal> {
   }
   const text = decoded.value.startsWith(BYTE_ORDER_MARK) ? decoded.value.slice(1) : decoded.value;
   if (/^[ \t\r\n]*$/.test(text)) return refuseFile('nothing: the file is empty', A_PLAYBOOK);
-  const fault = scanJson(text, MAX_DEPTH);
+  const fault = scanJson(text, { depth: MAX_DEPTH, keys: MAX_KEYS });
   if (fault !== null) return refuseJson(text, fault);
   const value: unknown = JSON.parse(text);
   return ok(value);
@@ -41,6 +41,9 @@ function refuseJson(text: string, fault: JsonFault): Result<never, Refusal> {
   if (fault.kind === 'too-deep') {
     const found = `lists and objects nested too deep at byte ${utf8Offset(text, fault.index)}`;
     return refused({ path, found, expected: `at most ${MAX_DEPTH} inside each other` });
+  }
+  if (fault.kind === 'too-many-keys') {
+    return refused({ path, found: `more than ${MAX_KEYS} keys in one object`, expected: `at most ${MAX_KEYS}` });
   }
   return refused({ path, found: quoted(foundAt(text, fault.index)), expected: fault.expected });
 }

@@ -1,6 +1,7 @@
 /** Where and how a text stops being JSON. `index` counts UTF-16 units of the text. */
 export type JsonFault =
   | { readonly kind: 'too-deep'; readonly index: number }
+  | { readonly kind: 'too-many-keys'; readonly index: number }
   | { readonly kind: 'ends-early' }
   | { readonly kind: 'unexpected'; readonly index: number; readonly expected: string };
 
@@ -23,34 +24,46 @@ const NUMBER_CUT = /-?(?:(?:0|[1-9][0-9]*)(?:\.|(?:\.[0-9]+)?[eE][+-]?))?$/y;
 const ESCAPE = /\\(?:["\\/bfnrt]|u[0-9a-fA-F]{4})/y;
 const WORDS = ['true', 'false', 'null'] as const;
 
+/** How far a text may go before it is refused unread: brackets inside each other, and keys in one object. */
+export interface JsonLimits {
+  readonly depth: number;
+  readonly keys: number;
+}
+
 /** The end of a piece of the text, or the fault in it. */
 type Read = { readonly end: number } | JsonFault;
 
 /**
  * Reads a text by the grammar of JSON without building anything, and returns the first fault, or null. It goes before
- * `JSON.parse` because that has no limit of depth and words its errors differently in every browser.
+ * `JSON.parse` because that has no limits and words its errors differently in every browser.
  * Source of the grammar: RFC 8259, "The JavaScript Object Notation (JSON) Data Interchange Format", 2017, sections 2-7.
  */
-export function scanJson(text: string, maxDepth: number): JsonFault | null {
+export function scanJson(text: string, limits: JsonLimits): JsonFault | null {
   const open: ('{' | '[')[] = [];
+  const keys: number[] = [];
   let next: Next = 'value';
   let at = skipSpace(text, 0);
   while (at < text.length) {
     const character = text.charAt(at);
     if (!allows(next, character, open.at(-1))) return { kind: 'unexpected', index: at, expected: EXPECTED[next] };
     if (character === '{' || character === '[') {
-      if (open.length === maxDepth) return { kind: 'too-deep', index: at };
+      if (open.length === limits.depth) return { kind: 'too-deep', index: at };
       open.push(character);
+      keys.push(0);
       next = character === '{' ? 'key-or-close' : 'value-or-close';
       at += 1;
     } else if (character === '}' || character === ']') {
       open.pop();
+      keys.pop();
       next = open.length === 0 ? 'end' : 'comma-or-close';
       at += 1;
     } else if (character === ',') {
       next = open.at(-1) === '{' ? 'key' : 'value';
       at += 1;
     } else if (character === ':') {
+      const count = (keys.pop() ?? 0) + 1;
+      if (count > limits.keys) return { kind: 'too-many-keys', index: at };
+      keys.push(count);
       next = 'value';
       at += 1;
     } else {

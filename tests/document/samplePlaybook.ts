@@ -1,0 +1,281 @@
+/**
+ * A small whole playbook of a made-up team, as plain JSON: every kind of step, spot, job and test the format knows occurs
+ * in it at least once. Fresh on every call, so a test may spoil its copy.
+ */
+import { openDocument, type Playbook } from '../../src/document/index.ts';
+
+/** JSON that a test may change in any way. */
+export type Json = null | boolean | number | string | Json[] | { [key: string]: Json };
+
+const fixed = (side: string): Json => ({ kind: 'fixed', side });
+const toStrength = (by: string, toward: string): Json => ({ kind: 'strength', by, toward });
+const bySide = (...steps: Json[]): Json => ({ kind: 'steps', steps });
+
+function role(id: string, letter: string, name: string, room: string, group: string, side: Json): Json {
+  return { id, letter, name, room, group, side };
+}
+
+function roles(): Json[] {
+  return [
+    role('LE', 'E', 'Left end', 'line', 'ends', bySide(fixed('left'))),
+    role('N', 'N', 'Nose', 'line', 'nose', { kind: 'middle' }),
+    role('RE', 'E', 'Right end', 'line', 'ends', bySide(fixed('right'))),
+    role('O', 'O', 'Strong outside', 'linebackers', 'outside', bySide(toStrength('tight-end', 'to'), fixed('right'))),
+    role('W', 'W', 'Weak outside', 'linebackers', 'outside', bySide({ kind: 'role', role: 'O', toward: 'away' })),
+    role('LI', 'I', 'Left inside', 'linebackers', 'inside', bySide(fixed('left'))),
+    role('RI', 'I', 'Right inside', 'linebackers', 'inside', bySide(fixed('right'))),
+    role('LC', 'C', 'Left corner', 'secondary', 'corners', bySide(fixed('left'))),
+    role('RC', 'C', 'Right corner', 'secondary', 'corners', bySide(fixed('right'))),
+    role('SS', 'SS', 'Strong safety', 'secondary', 'safeties', bySide({ kind: 'role', role: 'O', toward: 'to' })),
+    role('FS', 'FS', 'Free safety', 'secondary', 'safeties', bySide({ kind: 'role', role: 'O', toward: 'away' })),
+  ];
+}
+
+const letterGap = (letter: string, side: string): Json => ({ kind: 'letter', side, letter });
+const edgeGap = (side: string): Json => ({ kind: 'edge', side });
+const technique = (on: string, leverage: string, depth: number): Json => ({ kind: 'technique', on, leverage, depth });
+
+function frontRole(id: string, rules: Json[], gaps: Json[], rushes: boolean, style = 'one-gap'): Json {
+  return { role: id, rules, base: { gaps, style, rushes } };
+}
+
+const always = (spot: Json): Json => ({ when: [], spot });
+const bodiesThree: Json = { kind: 'bodies', side: 'mine', compare: 'at-least', count: 3 };
+
+function fronts(): Json[] {
+  const corner = [
+    always({ kind: 'receiver', number: 1, leverage: 'inside', depth: 7 }),
+    always({ kind: 'edge', offset: 4, depth: 6 }),
+  ];
+  const safety = [always({ kind: 'ball', offset: 5, depth: 11 })];
+  return [
+    {
+      id: 'odd',
+      name: 'Odd',
+      roles: [
+        frontRole('LE', [always(technique('tackle', 'head', 1))], [letterGap('B', 'mine')], true),
+        frontRole(
+          'N',
+          [always(technique('snapper', 'head', 1))],
+          [letterGap('A', 'left'), letterGap('A', 'right')],
+          true,
+          'two-gap',
+        ),
+        frontRole('RE', [always(technique('tackle', 'head', 1))], [letterGap('B', 'mine')], true),
+        frontRole(
+          'O',
+          [
+            { when: [bodiesThree], spot: technique('last', 'outside', 1) },
+            always({ kind: 'apex', number: 2, depth: 4 }),
+            always({ kind: 'edge', offset: 1.5, depth: 1 }),
+          ],
+          [edgeGap('mine'), { kind: 'outside', side: 'mine', body: 'tackle' }],
+          true,
+        ),
+        frontRole('W', [always({ kind: 'edge', offset: 1.5, depth: 1 })], [edgeGap('mine')], false),
+        frontRole(
+          'LI',
+          [always(technique('guard', 'outside', 4.5))],
+          [letterGap('A', 'mine'), letterGap('C', 'mine')],
+          false,
+        ),
+        frontRole(
+          'RI',
+          [always(technique('guard', 'outside', 4.5))],
+          [letterGap('A', 'mine'), letterGap('C', 'mine')],
+          false,
+        ),
+        frontRole('LC', corner, [], false),
+        frontRole('RC', corner, [], false),
+        frontRole('SS', safety, [edgeGap('mine')], false),
+        frontRole('FS', safety, [], false),
+      ],
+      byHand: [{ look: 'spread', role: 'SS', x: 6.5, y: 9 }],
+    },
+  ];
+}
+
+function player(id: string, letter: string, kind: string, x: number, y: number): Json {
+  return { id, letter, kind, x, y };
+}
+
+function line(): Json[] {
+  return [
+    player('T1', 'T', 'lineman', -2.6, -0.6),
+    player('G1', 'G', 'lineman', -1.3, -0.6),
+    player('C', 'C', 'snapper', 0, -0.4),
+    player('G2', 'G', 'lineman', 1.3, -0.6),
+    player('T2', 'T', 'lineman', 2.6, -0.6),
+  ];
+}
+
+function looks(): Json[] {
+  return [
+    {
+      id: 'tight',
+      name: 'Tight right',
+      players: [
+        ...line(),
+        player('Y', 'Y', 'tight-end', 3.9, -0.6),
+        player('X', 'X', 'receiver', -15, -0.6),
+        player('Z', 'Z', 'receiver', 13, -1.8),
+        player('F', 'F', 'back', 0, -4),
+        player('B', 'B', 'back', 0, -6.5),
+        player('Q', 'Q', 'passer', 0, -1.6),
+      ],
+    },
+    {
+      id: 'spread',
+      name: 'Spread',
+      players: [
+        ...line(),
+        player('X', 'X', 'receiver', -16, -0.6),
+        player('H', 'H', 'receiver', -9, -1.8),
+        player('Y', 'Y', 'receiver', 9, -1.8),
+        player('Z', 'Z', 'receiver', 16, -0.6),
+        player('B', 'B', 'back', 1.5, -5),
+        player('Q', 'Q', 'passer', 0, -5),
+      ],
+    },
+  ];
+}
+
+const man = (id: string): Json => ({ kind: 'role', role: id });
+const oneOf = (group: string, side: string): Json => ({ kind: 'group', group, side });
+const noRun = (): Json => ({ fits: [], firm: false, support: null });
+const drop = (zone: string, side: string, run: Json = noRun()): Json => ({ kind: 'drop', zone, side, run });
+const rush = (gaps: Json[], manner: string, more: { [key: string]: Json } = {}): Json => ({
+  kind: 'rush',
+  gaps,
+  manner,
+  track: { kind: 'straight' },
+  edge: null,
+  ...more,
+});
+
+function coverages(): Json[] {
+  const tell = (who: Json, ...jobs: Json[]): Json => ({ who, cases: jobs.map((job) => ({ when: [], job })) });
+  return [
+    {
+      id: 'three-deep',
+      name: 'Three deep',
+      tells: [
+        tell(oneOf('corners', 'call'), drop('third', 'call')),
+        tell(oneOf('corners', 'away'), drop('third', 'away')),
+        tell(man('FS'), drop('middle', 'middle')),
+        tell(man('SS'), drop('seam', 'mine', { fits: [edgeGap('mine')], firm: false, support: 'force' })),
+        tell(man('W'), drop('seam', 'mine', { fits: [edgeGap('mine')], firm: true, support: 'force' })),
+        tell(man('LI'), drop('hook', 'left', { fits: [letterGap('A', 'mine')], firm: false, support: null })),
+        tell(man('RI'), drop('hook', 'right', { fits: [letterGap('A', 'mine')], firm: false, support: null })),
+      ],
+    },
+    {
+      id: 'man-free',
+      name: 'Man with a free safety',
+      tells: [
+        tell(oneOf('corners', 'call'), {
+          kind: 'man',
+          receiver: { kind: 'number', side: 'call', number: 1 },
+          run: noRun(),
+        }),
+        tell(man('LI'), { kind: 'man', receiver: { kind: 'back' }, run: noRun() }),
+        tell(man('RI'), { kind: 'spy', run: noRun() }),
+      ],
+    },
+  ];
+}
+
+function pressures(): Json[] {
+  const tell = (who: Json, job: Json, basis = 'path', preSnap: Json = null, when: Json[] = []): Json => ({
+    who,
+    cases: [{ when, basis, job, preSnap }],
+  });
+  return [
+    {
+      id: 'anvil',
+      name: 'Anvil',
+      tags: ['edge'],
+      callSide: [toStrength('tight-end', 'to'), toStrength('field', 'to'), fixed('right')],
+      tells: [
+        tell(man('O'), rush([edgeGap('mine')], 'penetrate', { kind: 'contain', edge: 'box' })),
+        tell(oneOf('inside', 'call'), rush([letterGap('C', 'call')], 'read'), 'path', { kind: 'depth', depth: 3 }, [
+          bodiesThree,
+        ]),
+        tell(man('N'), rush([letterGap('A', 'call')], 'slant'), 'movement'),
+      ],
+      coverage: 'three-deep',
+      notAgainst: [],
+    },
+    {
+      id: 'bellows',
+      name: 'Bellows',
+      tags: [],
+      callSide: [{ kind: 'role', role: 'W', toward: 'to' }],
+      tells: [
+        tell(
+          man('N'),
+          rush([letterGap('A', 'call')], 'loop', {
+            track: { kind: 'past', how: 'under', neighbour: oneOf('inside', 'call') },
+          }),
+          'consequence',
+        ),
+        tell(
+          oneOf('inside', 'call'),
+          { kind: 'fit', gaps: [letterGap('B', 'call')], manner: 'read', support: 'fold' },
+          'consequence',
+          { kind: 'heels', of: man('N') },
+          [
+            { kind: 'receivers', side: 'call', compare: 'at-most', count: 2 },
+            { kind: 'backs', compare: 'at-least', count: 1 },
+          ],
+        ),
+        tell(
+          oneOf('ends', 'away'),
+          rush([letterGap('B', 'away'), letterGap('C', 'away')], 'two-gap'),
+          'movement',
+          null,
+          [{ kind: 'field', side: 'away' }],
+        ),
+      ],
+      coverage: 'man-free',
+      notAgainst: ['spread'],
+    },
+  ];
+}
+
+/** The whole file as JSON. */
+export function sampleJson(): { [key: string]: Json } {
+  const call = { kind: 'together', front: 'odd', turn: 'own', coverage: null };
+  return {
+    format: 'gapwright-playbook',
+    version: 1,
+    team: { name: 'Millbrook Herons', level: 'high-school', season: '2026' },
+    roles: roles(),
+    fronts: fronts(),
+    coverages: coverages(),
+    looks: looks(),
+    pressures: pressures(),
+    calls: [
+      { ...call, id: 'anvil', name: 'Anvil', first: 'anvil', second: null },
+      {
+        ...call,
+        id: 'both',
+        name: 'Anvil and Bellows',
+        first: 'anvil',
+        second: 'bellows',
+        turn: 'opposite',
+        coverage: 'man-free',
+      },
+    ],
+    opponents: [{ id: 'otters', name: 'Larch Falls Otters', looks: ['tight', 'spread'] }],
+    sheets: [{ id: 'line', name: 'For the line', room: 'line', paper: 'a4' }],
+    words: { techniques: [{ on: 'tackle', leverage: 'head', label: '4' }] },
+  };
+}
+
+/** The same playbook, opened. */
+export function samplePlaybook(): Playbook {
+  const opened = openDocument(JSON.stringify(sampleJson()));
+  if (!opened.ok) throw new Error(JSON.stringify(opened.problem));
+  return opened.value;
+}
