@@ -1,7 +1,8 @@
-import { ok, refused, type Result } from '../../base/index.ts';
+import { compareBy, ok, refused, type Result } from '../../base/index.ts';
 import { because, datum, fact } from '../because.ts';
 import { GAP_LETTERS, type BodyName, type Side } from '../vocabulary.ts';
 import type { Because, Gap, GapRef, LookFacts, PlayerId, ReceiverRef, SideRef, SurfaceBody } from '../types/index.ts';
+import { signOf } from '../facts/surface.ts';
 import { opposite } from './sides.ts';
 
 /** What relative names are read against: the look, the call side, and the side of the man the rule speaks to. */
@@ -77,9 +78,8 @@ export function findGap(ref: GapRef, context: NameContext): Found<Gap> {
     case 'outside': {
       const body = findBody(ref.body, side.value, context.facts);
       if (!body.ok) return body;
-      const letter = GAP_LETTERS[body.value.index];
-      if (letter === undefined) throw new Error(`A surface of more than ${String(GAP_LETTERS.length)} bodies`);
-      return ok({ side: side.value, letter });
+      // A drawing may crowd more men on one side than there are letters; the last letter is then the edge.
+      return ok({ side: side.value, letter: GAP_LETTERS[body.value.index] ?? edge });
     }
   }
 }
@@ -103,11 +103,15 @@ export function gapsThatExist(refs: readonly GapRef[], context: NameContext): re
   });
 }
 
-/** The receiver a rule means, in this look. "The back" is the only back, or the one nearest to the man's own side. */
+/**
+ * The receiver a rule means, in this look. "The back" is the only back, or the one nearest to the man's own side; a man in
+ * the middle takes the one nearest to the call side.
+ */
 export function findReceiver(ref: ReceiverRef, context: NameContext): Found<PlayerId> {
   if (ref.kind === 'back') {
-    const mine = context.facts.backs.find((back) => back.place === context.mySide);
-    const back = mine ?? context.facts.backs[0];
+    const { facts, mySide, callSide } = context;
+    const sign = signOf(mySide ?? callSide ?? 'left');
+    const [back] = [...facts.backs].sort(compareBy(({ player }) => -sign * (facts.players.get(player)?.x ?? 0)));
     return back === undefined ? refused(fact('there is no back in the backfield')) : ok(back.player);
   }
   const side = findSide(ref.side, context);
