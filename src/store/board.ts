@@ -1,0 +1,61 @@
+import type { Playbook } from '../document/index.ts';
+import type { Call } from '../engine/index.ts';
+import type { Board, CallParts } from './types.ts';
+
+/** The board a playbook opens on: its first call, in its first look, the ball in the middle. */
+export function firstBoard(playbook: Playbook): Board {
+  const [call] = playbook.calls;
+  const empty: Board = {
+    look: null,
+    spot: 'middle',
+    front: null,
+    first: null,
+    second: null,
+    turn: 'own',
+    coverage: null,
+    call: null,
+  };
+  return fitBoard(playbook, call === undefined ? empty : standInCall(empty, call));
+}
+
+/** The same board, every part that is not (or no longer) in the playbook replaced by one that is. */
+export function fitBoard(playbook: Playbook, board: Board): Board {
+  return {
+    ...board,
+    look: present(playbook.looks, board.look) ?? first(playbook.looks),
+    front: present(playbook.fronts, board.front) ?? first(playbook.fronts),
+    first: present(playbook.pressures, board.first) ?? first(playbook.pressures),
+    second: present(playbook.pressures, board.second),
+    coverage: present(playbook.coverages, board.coverage),
+    call: present(playbook.calls, board.call),
+  };
+}
+
+/** The board with that kept call on it; look and spot stay. */
+export function standInCall(board: Board, call: Call): Board {
+  return { ...board, ...partsOf(call), call: call.id };
+}
+
+/** What is called, of a board or of a kept call. */
+export function partsOf({ front, first, second, turn, coverage }: CallParts): CallParts {
+  return { front, first, second, turn, coverage };
+}
+
+/** Whether two calls are the same call. How the second is turned says nothing when there is no second. */
+export function sameParts(a: CallParts, b: CallParts): boolean {
+  return (
+    a.front === b.front &&
+    a.first === b.first &&
+    a.second === b.second &&
+    (a.second === null || a.turn === b.turn) &&
+    a.coverage === b.coverage
+  );
+}
+
+function present<Id extends string>(list: readonly { readonly id: Id }[], id: Id | null): Id | null {
+  return id !== null && list.some((entry) => entry.id === id) ? id : null;
+}
+
+function first<Id extends string>(list: readonly { readonly id: Id }[]): Id | null {
+  return list[0]?.id ?? null;
+}

@@ -1,0 +1,75 @@
+import { ok, refused, type Result } from '../../base/index.ts';
+import type { Playbook } from '../../document/index.ts';
+import { asCallId, type Call, type CallId } from '../../engine/index.ts';
+import type { CommandProblem } from '../problems.ts';
+import type { CallParts } from '../types.ts';
+import { withEntry } from './lists.ts';
+import { keptName } from './names.ts';
+
+/** The id the next kept call gets: the first number nobody has. The same playbook always gives the same one. */
+export function nextCallId(playbook: Playbook): CallId {
+  const taken = new Set<string>(playbook.calls.map((call) => call.id));
+  let number = playbook.calls.length + 1;
+  while (taken.has(`call-${number}`)) number += 1;
+  return asCallId(`call-${number}`);
+}
+
+/** Keeps what is called under a name. */
+export function keepCall(
+  playbook: Playbook,
+  args: { readonly id: CallId; readonly name: string; readonly parts: CallParts },
+): Result<Playbook, CommandProblem> {
+  const name = freeName(playbook, args.name, null);
+  if (!name.ok) return name;
+  const parts = wholeParts(args.parts);
+  if (!parts.ok) return parts;
+  const call: Call = { id: args.id, name: name.value, kind: 'together', ...parts.value };
+  return ok({ ...playbook, calls: [...playbook.calls, call] });
+}
+
+/** Puts what is called now into a call that was kept before; its name stays. */
+export function updateCall(
+  playbook: Playbook,
+  args: { readonly call: CallId; readonly parts: CallParts },
+): Result<Playbook, CommandProblem> {
+  const parts = wholeParts(args.parts);
+  if (!parts.ok) return parts;
+  return withCall(playbook, args.call, (call) => ({ ...call, ...parts.value }));
+}
+
+/** Gives a kept call another name. */
+export function renameCall(
+  playbook: Playbook,
+  args: { readonly call: CallId; readonly name: string },
+): Result<Playbook, CommandProblem> {
+  const name = freeName(playbook, args.name, args.call);
+  if (!name.ok) return name;
+  return withCall(playbook, args.call, (call) => ({ ...call, name: name.value }));
+}
+
+/** Takes a kept call out of the playbook. */
+export function deleteCall(playbook: Playbook, args: { readonly call: CallId }): Result<Playbook, CommandProblem> {
+  const calls = playbook.calls.filter((call) => call.id !== args.call);
+  if (calls.length === playbook.calls.length) return refused({ kind: 'not-there', what: 'call' });
+  return ok({ ...playbook, calls });
+}
+
+function withCall(playbook: Playbook, id: CallId, change: (call: Call) => Call): Result<Playbook, CommandProblem> {
+  const calls = withEntry(playbook.calls, id, (call) => ok(change(call)), { kind: 'not-there', what: 'call' });
+  return calls.ok ? ok({ ...playbook, calls: calls.value }) : calls;
+}
+
+function freeName(playbook: Playbook, name: string, own: CallId | null): Result<string, CommandProblem> {
+  const kept = keptName(name);
+  if (!kept.ok) return kept;
+  const taken = playbook.calls.some((call) => call.id !== own && call.name === kept.value);
+  return taken ? refused({ kind: 'name-taken', name: kept.value }) : kept;
+}
+
+/** The parts of a call, nothing of it left open but what may be. */
+function wholeParts(parts: CallParts): Result<Omit<Call, 'id' | 'name' | 'kind'>, CommandProblem> {
+  const { front, first, second, turn, coverage } = parts;
+  if (front === null) return refused({ kind: 'not-there', what: 'front' });
+  if (first === null) return refused({ kind: 'not-there', what: 'pressure' });
+  return ok({ front, first, second, turn, coverage });
+}

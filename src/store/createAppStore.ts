@@ -1,0 +1,137 @@
+import { temporal } from 'zundo';
+import { createStore } from 'zustand/vanilla';
+import { refused, type Result } from '../base/index.ts';
+import { checkPlaybook, type Playbook } from '../document/index.ts';
+import type { LookId } from '../engine/index.ts';
+import { firstBoard, fitBoard } from './board.ts';
+import type { CommandProblem } from './problems.ts';
+import type { AppState, Board, Change, Preview, View } from './types.ts';
+
+/** How far back undo goes. Steps share everything they did not change, so they are cheap. */
+const STEPS_KEPT = 500;
+
+/** A change of the playbook, and what it is called in "Undone: …". */
+export interface Commit {
+  readonly label: string;
+  /** The look it is made in; null when it has none. */
+  readonly look: LookId | null;
+  /** Changes with the same gesture, one after the other, are one step of the history. Null: a step of its own. */
+  readonly gesture: string | null;
+  readonly change: (playbook: Playbook) => Result<Playbook, CommandProblem>;
+}
+
+/** The one place that holds the state of the app. Everything that changes it is here; React is not. */
+export interface AppStore {
+  readonly get: () => AppState;
+  readonly subscribe: (listener: (state: AppState, before: AppState) => void) => () => void;
+  /** Changes the playbook, as one step that can be undone. A refusal changes nothing. */
+  readonly commit: (commit: Commit) => Result<Playbook, CommandProblem>;
+  /** The next change starts a step of its own, whatever its gesture. */
+  readonly endGesture: () => void;
+  /** Goes one step back or forth; what was undone or done again, or null when there is nothing. */
+  readonly undo: () => Change | null;
+  readonly redo: () => Change | null;
+  readonly steps: () => { readonly undo: number; readonly redo: number };
+  readonly setBoard: (patch: Partial<Board>) => void;
+  readonly setView: (patch: Partial<View>) => void;
+  readonly setPreview: (preview: Preview | null) => void;
+  /** Puts another playbook on the board, as a step that can be undone. */
+  readonly open: (playbook: Playbook, label: string) => Result<Playbook, CommandProblem>;
+  /** Starts again with what another tab has kept; there is nothing to undo then. */
+  readonly startOver: (playbook: Playbook, readOnly: boolean) => void;
+}
+
+const FIRST_VIEW: View = { turned: false, zoom: 'players', selected: null, lit: null };
+
+/** A store that opens on that playbook. */
+export function createAppStore(playbook: Playbook, options: { readonly readOnly: boolean }): AppStore {
+  const store = createHistoryStore(startState(playbook, options.readOnly));
+  const get = (): AppState => store.getState();
+  const history = () => store.temporal.getState();
+
+  const commit = ({ label, look, gesture, change }: Commit): Result<Playbook, CommandProblem> => {
+    const before = get();
+    if (before.readOnly) return refused({ kind: 'read-only' });
+    const changed = change(before.playbook);
+    if (!changed.ok) return changed;
+    const savable = checkPlaybook(changed.value);
+    if (!savable.ok) return refused({ kind: 'not-savable', refusals: savable.problem });
+    const joins = gesture !== null && gesture === before.gesture;
+    // More of the same gesture: the step that is already in the history leads from before the gesture to here.
+    if (joins) history().pause();
+    store.setState({
+      playbook: changed.value,
+      change: { label, look },
+      gesture,
+      preview: null,
+      board: fitBoard(changed.value, before.board),
+    });
+    if (joins) history().resume();
+    return changed;
+  };
+
+  const travel = (way: 'undo' | 'redo'): Change | null => {
+    const { pastStates, futureStates } = history();
+    const before = get();
+    if (before.readOnly || (way === 'undo' ? pastStates : futureStates).length === 0) return null;
+    history()[way]();
+    const after = get();
+    const change = way === 'undo' ? before.change : after.change;
+    // Show where it happened, and nothing that is no longer there.
+    const look = change?.look ?? after.board.look;
+    store.setState({ gesture: null, preview: null, board: fitBoard(after.playbook, { ...after.board, look }) });
+    return change;
+  };
+
+  return {
+    get,
+    subscribe: (listener) => store.subscribe(listener),
+    commit,
+    endGesture: () => {
+      if (get().gesture !== null) store.setState({ gesture: null });
+    },
+    undo: () => travel('undo'),
+    redo: () => travel('redo'),
+    steps: () => ({ undo: history().pastStates.length, redo: history().futureStates.length }),
+    setBoard: (patch) =>
+      store.setState(({ playbook: now, board }) => ({ board: fitBoard(now, { ...board, ...patch }) })),
+    setView: (patch) => store.setState(({ view }) => ({ view: { ...view, ...patch } })),
+    setPreview: (preview) => {
+      if (!get().readOnly) store.setState({ preview });
+    },
+    open: (next, label) => {
+      const opened = commit({ label, look: null, gesture: null, change: () => ({ ok: true, value: next }) });
+      if (opened.ok) store.setState({ board: firstBoard(next), view: FIRST_VIEW });
+      return opened;
+    },
+    startOver: (next, readOnly) => {
+      history().pause();
+      store.setState({ ...startState(next, readOnly), board: fitBoard(next, get().board) });
+      history().clear();
+      history().resume();
+    },
+  };
+}
+
+function startState(playbook: Playbook, readOnly: boolean): AppState {
+  return {
+    playbook,
+    change: null,
+    board: firstBoard(playbook),
+    view: FIRST_VIEW,
+    preview: null,
+    gesture: null,
+    readOnly,
+  };
+}
+
+/** Undo and redo reach the playbook and what its last step was called, nothing else. */
+function createHistoryStore(start: AppState) {
+  return createStore<AppState>()(
+    temporal(() => start, {
+      partialize: ({ playbook, change }) => ({ playbook, change }),
+      equality: (before, after) => before.playbook === after.playbook,
+      limit: STEPS_KEPT,
+    }),
+  );
+}

@@ -1,0 +1,28 @@
+import { refused, type Result } from '../base/index.ts';
+import type { Playbook } from '../document/index.ts';
+import { fieldAt, type Point } from '../engine/index.ts';
+import { moveDefender } from './commands/defence.ts';
+import { moveOffence } from './commands/offence.ts';
+import type { CommandProblem } from './problems.ts';
+import type { Board, Man } from './types.ts';
+
+/** Where the ball lies between the end lines does not matter; nobody is drawn farther off the ball than this, in yards. */
+const DEEPEST = 40;
+
+/** Stands one of the 22 somewhere in the look that is on the board; a defender by hand, for this look only. */
+export function moveMan(playbook: Playbook, board: Board, man: Man, at: Point): Result<Playbook, CommandProblem> {
+  const { look, front, spot } = board;
+  if (look === null) return refused({ kind: 'not-there', what: 'look' });
+  const kept = onHisSide(playbook, spot, man, at);
+  if (man.kind === 'offence') return moveOffence(playbook, { look, player: man.player, at: kept });
+  if (front === null) return refused({ kind: 'not-there', what: 'front' });
+  return moveDefender(playbook, { front, look, role: man.role, at: kept });
+}
+
+/** The nearest point between the sidelines and on his side of the ball. */
+function onHisSide(playbook: Playbook, spot: Board['spot'], man: Man, at: Point): Point {
+  const { leftSideline, rightSideline } = fieldAt(playbook.team.level, spot);
+  const x = Math.min(Math.max(at.x, leftSideline), rightSideline);
+  const depth = Math.min(Math.max(man.kind === 'defender' ? at.y : -at.y, 0), DEEPEST);
+  return { x, y: man.kind === 'defender' ? depth : -depth };
+}

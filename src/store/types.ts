@@ -1,0 +1,91 @@
+import type {
+  CallId,
+  CoverageId,
+  FrontId,
+  LookId,
+  Place,
+  PlayerId,
+  Point,
+  PressureId,
+  RoleId,
+  Turn,
+} from '../engine/index.ts';
+import type { Playbook } from '../document/index.ts';
+
+/** One of the 22 on the field. */
+export type Man =
+  { readonly kind: 'defender'; readonly role: RoleId } | { readonly kind: 'offence'; readonly player: PlayerId };
+
+/** Whether the two are the same man. */
+export function sameMan(a: Man | null, b: Man | null): boolean {
+  return a !== null && b !== null && manKey(a) === manKey(b);
+}
+
+/** A man as a stable text, safe as a key among the 22. */
+export function manKey(man: Man): string {
+  return man.kind === 'defender' ? `defender ${man.role}` : `offence ${man.player}`;
+}
+
+/** A man and where he stands, in yards. */
+export interface Standing {
+  readonly man: Man;
+  readonly at: Point;
+}
+
+/** What is called. Null where the playbook has nothing to choose from. */
+export interface CallParts {
+  readonly front: FrontId | null;
+  readonly first: PressureId | null;
+  /** Null: the first pressure alone. */
+  readonly second: PressureId | null;
+  readonly turn: Turn;
+  /** Null: the coverage of the first pressure. */
+  readonly coverage: CoverageId | null;
+}
+
+/** What the coach is looking at: a call, in a look, at a ball spot. Not part of the playbook. */
+export interface Board extends CallParts {
+  readonly look: LookId | null;
+  readonly spot: Place;
+  /** The kept call the parts came from; they may have been changed since. Null: none. */
+  readonly call: CallId | null;
+}
+
+/** How much of the field is shown. */
+export const ZOOMS = ['players', 'box', 'field'] as const;
+export type Zoom = (typeof ZOOMS)[number];
+
+/** How the coach looks at it. */
+export interface View {
+  /** True: half a turn, the offence below. */
+  readonly turned: boolean;
+  readonly zoom: Zoom;
+  readonly selected: Man | null;
+  /** The finding whose people and gaps are lit, by its key in the report. */
+  readonly lit: string | null;
+}
+
+/** A man shown where he is being dragged to; the playbook does not know of it until he is let go. */
+export type Preview = Standing;
+
+/** What the last step of the history did, for the undo notice. */
+export interface Change {
+  /** "Moved the Nose", as in "Undone: …". */
+  readonly label: string;
+  /** The look it was made in; null when it has none. */
+  readonly look: LookId | null;
+}
+
+/** Everything the app knows. */
+export interface AppState {
+  readonly playbook: Playbook;
+  /** The step that led to this playbook; null at the start. Kept in the history beside it. */
+  readonly change: Change | null;
+  readonly board: Board;
+  readonly view: View;
+  readonly preview: Preview | null;
+  /** The gesture the last change belongs to: more of it joins the same step of the history. */
+  readonly gesture: string | null;
+  /** True: another tab writes, so nothing may be changed here. */
+  readonly readOnly: boolean;
+}
