@@ -1,0 +1,66 @@
+import type { ReactElement } from 'react';
+import type { Place } from '../../engine/index.ts';
+import { ZOOMS, type Zoom } from '../../store/index.ts';
+import { Radios } from '../parts/Choice.tsx';
+import type { BoardModel } from '../session/model.ts';
+import { useSession } from '../session/session.ts';
+import { Field } from './Field.tsx';
+import { GapRow } from './GapRow.tsx';
+import { Legend } from './Legend.tsx';
+import { LookStrip } from './LookStrip.tsx';
+
+const ZOOM_WORDS: Readonly<Record<Zoom, string>> = { players: 'Everybody', box: 'The box', field: 'Whole field' };
+
+const BALL_WORDS: Readonly<Record<Place, string>> = {
+  left: 'ball on the left hash',
+  middle: 'ball in the middle',
+  right: 'ball on the right hash',
+};
+
+interface Props {
+  readonly model: BoardModel;
+  readonly placing: boolean;
+  readonly onPlaced: () => void;
+}
+
+/** The field with everything that belongs under it. */
+export function BoardPanel({ model, placing, onPlaced }: Props): ReactElement {
+  return (
+    <section className="panel board-panel" aria-labelledby="board-title">
+      <BoardHead model={model} />
+      <Field model={model} placing={placing} onPlaced={onPlaced} />
+      <Legend />
+      <GapRow gaps={model.report.gaps} turned={model.state.view.turned} />
+      <LookStrip state={model.state} />
+    </section>
+  );
+}
+
+function BoardHead({ model }: { readonly model: BoardModel }): ReactElement {
+  const { store } = useSession();
+  const { analysis, state } = model;
+  const { view } = state;
+  return (
+    <header className="board-head">
+      <div>
+        <h2 id="board-title">{analysis.setup.look.name}</h2>
+        <p className="board-sub">
+          {analysis.facts.personnel} personnel, {BALL_WORDS[analysis.setup.spot]}
+          {view.turned ? ', offence at the bottom' : ', defence at the bottom'}
+        </p>
+      </div>
+      <div className="view-tools">
+        <Radios
+          legend="How much of the field"
+          hideLegend
+          value={view.zoom}
+          options={ZOOMS.map((value) => ({ value, label: ZOOM_WORDS[value] }))}
+          onChoose={(zoom) => store.setView({ zoom })}
+        />
+        <button type="button" aria-pressed={view.turned} onClick={() => store.setView({ turned: !view.turned })}>
+          Turn the board
+        </button>
+      </div>
+    </header>
+  );
+}

@@ -1,0 +1,114 @@
+import type { ReactElement } from 'react';
+import type { Playbook } from '../../document/index.ts';
+import { PLACES, TURNS, type Place, type Turn } from '../../engine/index.ts';
+import { SPOT_WORDS } from '../../report/index.ts';
+import { sameParts, standInCall, type Board } from '../../store/index.ts';
+import { Radios, Select, type Option } from '../parts/Choice.tsx';
+import { useApp, useSession } from '../session/session.ts';
+import { CallButtons } from './CallButtons.tsx';
+
+/** How the second pressure is turned, as a coach would say it. */
+export const TURN_WORDS: Readonly<Record<Turn, string>> = {
+  own: 'by its own rule',
+  same: 'to the same side as the first',
+  opposite: 'to the side opposite the first',
+};
+
+/** What is called, and against what. */
+export function CallPanel(): ReactElement {
+  const { store } = useSession();
+  const playbook = useApp((state) => state.playbook);
+  const board = useApp((state) => state.board);
+  const set = store.setBoard;
+  return (
+    <section className="panel call-panel" aria-labelledby="call-title">
+      <h2 id="call-title">The call</h2>
+      <KeptCall playbook={playbook} board={board} />
+      <Select label="Front" value={board.front} options={named(playbook.fronts)} onChoose={(front) => set({ front })} />
+      <Select
+        label="First pressure"
+        value={board.first}
+        options={named(playbook.pressures)}
+        onChoose={(first) => set({ first })}
+      />
+      <Select
+        label="Second pressure"
+        value={board.second}
+        options={named(playbook.pressures)}
+        none="None: the first alone"
+        onChoose={(second) => set({ second })}
+      />
+      <Select
+        label="The second goes"
+        value={board.turn}
+        options={TURNS.map((value) => ({ value, label: TURN_WORDS[value] }))}
+        disabled={board.second === null}
+        onChoose={(turn) => set({ turn: turn ?? 'own' })}
+      />
+      <Select
+        label="Coverage behind it"
+        value={board.coverage}
+        options={named(playbook.coverages)}
+        none={firstCoverage(playbook, board)}
+        onChoose={(coverage) => set({ coverage })}
+      />
+      <CallButtons />
+      <div className="against">
+        <h2>Against</h2>
+        <Select label="Look" value={board.look} options={named(playbook.looks)} onChoose={(look) => set({ look })} />
+        <BallSpot spot={board.spot} onChoose={(spot) => set({ spot })} />
+      </div>
+    </section>
+  );
+}
+
+function KeptCall({ playbook, board }: { readonly playbook: Playbook; readonly board: Board }): ReactElement {
+  const { store } = useSession();
+  const call = playbook.calls.find(({ id }) => id === board.call);
+  const changed = call !== undefined && !sameParts(call, board);
+  return (
+    <Select
+      label="Kept call"
+      value={board.call}
+      options={named(playbook.calls)}
+      none="None: put together below"
+      {...(changed ? { hint: 'Changed since it was kept.' } : {})}
+      onChoose={(id) => {
+        const chosen = playbook.calls.find((candidate) => candidate.id === id);
+        store.setBoard(chosen === undefined ? { call: null } : standInCall(store.get().board, chosen));
+      }}
+    />
+  );
+}
+
+function BallSpot({
+  spot,
+  onChoose,
+}: {
+  readonly spot: Place;
+  readonly onChoose: (spot: Place) => void;
+}): ReactElement {
+  return (
+    <Radios
+      legend="Ball on"
+      hint="(the defence’s left and right)"
+      value={spot}
+      options={PLACES.map((value) => ({ value, label: capital(SPOT_WORDS[value]) }))}
+      onChoose={onChoose}
+    />
+  );
+}
+
+function firstCoverage(playbook: Playbook, board: Board): string {
+  const first = playbook.pressures.find(({ id }) => id === board.first);
+  const coverage = playbook.coverages.find(({ id }) => id === first?.coverage);
+  return coverage === undefined ? 'The first pressure’s' : `The first pressure’s: ${coverage.name}`;
+}
+
+function named<Id extends string>(list: readonly { readonly id: Id; readonly name: string }[]): readonly Option<Id>[] {
+  return list.map(({ id, name }) => ({ value: id, label: name === '' ? '(no name)' : name }));
+}
+
+function capital(text: string): string {
+  return text.slice(0, 1).toUpperCase() + text.slice(1);
+}

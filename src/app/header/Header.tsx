@@ -1,0 +1,55 @@
+import { useRef, type ReactElement } from 'react';
+import type { Files } from '../files/useFiles.ts';
+import { useApp, useSession, useTravel } from '../session/session.ts';
+import { PlaybookName } from './PlaybookName.tsx';
+import { SavedState } from './SavedState.tsx';
+
+interface Props {
+  readonly files: Files;
+}
+
+/** The name of the app and of the playbook, and what concerns the playbook as a whole. */
+export function Header({ files }: Props): ReactElement {
+  const { store } = useSession();
+  // Followed only so that the two buttons know when there is something to undo.
+  useApp((state) => state.playbook);
+  const readOnly = useApp((state) => state.readOnly);
+  const { undo, redo } = useTravel();
+  const steps = store.steps();
+  const input = useRef<HTMLInputElement>(null);
+  return (
+    <header className="app-header">
+      <h1>Gapwright</h1>
+      <PlaybookName />
+      <SavedState onSave={files.save} />
+      <div className="header-buttons">
+        <button type="button" disabled={readOnly || steps.undo === 0} onClick={undo}>
+          Undo
+        </button>
+        <button type="button" disabled={readOnly || steps.redo === 0} onClick={redo}>
+          Redo
+        </button>
+        <button type="button" disabled={readOnly} onClick={() => input.current?.click()}>
+          Open file…
+        </button>
+        <input
+          ref={input}
+          type="file"
+          className="unseen"
+          tabIndex={-1}
+          aria-hidden="true"
+          accept=".json,application/json"
+          onChange={(event) => {
+            const file = event.target.files?.[0];
+            // The same file, mended and chosen again, must count as a choice.
+            event.target.value = '';
+            if (file !== undefined) files.choose(file);
+          }}
+        />
+        <button type="button" onClick={files.save}>
+          Save file
+        </button>
+      </div>
+    </header>
+  );
+}

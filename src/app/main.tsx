@@ -1,0 +1,31 @@
+import '@fontsource/ibm-plex-sans/latin-400.css';
+import '@fontsource/ibm-plex-sans/latin-600.css';
+import '@fontsource/ibm-plex-sans/latin-700.css';
+import './styles/tokens.css';
+import './styles/base.css';
+import './styles/layout.css';
+import './styles/panels.css';
+import { createRoot } from 'react-dom/client';
+import { App } from './App.tsx';
+import { ErrorBoundary } from './ErrorBoundary.tsx';
+import { SessionContext } from './session/session.ts';
+import { start } from './session/start.ts';
+
+/** A canvas does not wait for a font: without this the letters on the field would be measured and drawn in another one. */
+async function fonts(): Promise<void> {
+  await Promise.allSettled([
+    document.fonts.load('400 16px "IBM Plex Sans"'),
+    document.fonts.load('700 16px "IBM Plex Sans"'),
+  ]);
+}
+
+const root = document.getElementById('root');
+if (root === null) throw new Error('The page has no place for the app');
+const [{ session, damaged }] = await Promise.all([start(), fonts()]);
+createRoot(root).render(
+  <SessionContext value={session}>
+    <ErrorBoundary store={session.store}>
+      <App damaged={damaged} />
+    </ErrorBoundary>
+  </SessionContext>,
+);

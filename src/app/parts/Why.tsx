@@ -1,0 +1,37 @@
+import type { ReactElement } from 'react';
+import type { Why } from '../../report/index.ts';
+
+/** Reasons as an open list, the conclusion first and what it follows from below it. */
+export function WhyTree({ reasons }: { readonly reasons: readonly Why[] }): ReactElement | null {
+  if (reasons.length === 0) return null;
+  return (
+    <ul className="why-tree">
+      {reasons.map((reason, index) => (
+        // Reasons have no id; their order is fixed by the engine.
+        <li key={index}>
+          {reason.text}
+          <WhyTree reasons={reason.because} />
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+/** "Why" that opens the reasons. `of` names what is explained, for those who hear the button out of its place. */
+export function WhyFold({
+  of,
+  reasons,
+}: {
+  readonly of: string;
+  readonly reasons: readonly Why[];
+}): ReactElement | null {
+  if (reasons.length === 0) return null;
+  return (
+    <details className="why">
+      <summary>
+        Why<span className="unseen"> {of}</span>
+      </summary>
+      <WhyTree reasons={reasons} />
+    </details>
+  );
+}

@@ -1,0 +1,117 @@
+import { useMemo, type ReactElement } from 'react';
+import { PlayerList, SpotFields, type ManRow } from '../../editor/index.ts';
+import type { Point } from '../../engine/index.ts';
+import { clearHand, moveMan, sameMan, type Man } from '../../store/index.ts';
+import type { BoardModel } from '../session/model.ts';
+import { useCommit, useSession } from '../session/session.ts';
+import { manName } from './manName.ts';
+import { manRows } from './rows.ts';
+
+interface Props {
+  readonly model: BoardModel;
+  /** The next click on the field puts the selected man down. */
+  readonly placing: boolean;
+  readonly onPlacing: (placing: boolean) => void;
+}
+
+/** Everybody on the field as buttons, and what can be done with the one who is selected. */
+export function PlayersPanel({ model, placing, onPlacing }: Props): ReactElement {
+  const { store } = useSession();
+  const commit = useCommit();
+  const rows = useMemo(() => manRows(model), [model]);
+  const { selected, turned } = model.state.view;
+  const row = rows.find(({ man }) => sameMan(man, selected)) ?? null;
+  const select = (man: Man): void => store.setView({ selected: man });
+  const move = (man: Man, to: Point, gesture: string): void => {
+    commit({
+      label: `moved ${manName(man, model.lexicon)}`,
+      look: model.state.board.look,
+      gesture: `${gesture} ${manName(man, model.lexicon)}`,
+      change: (playbook) => moveMan(playbook, store.get().board, man, to),
+    });
+  };
+  return (
+    <section className="panel players-panel" aria-labelledby="players-title">
+      <h2 id="players-title">Players on the field</h2>
+      <p className="hint" id="players-help">
+        Pick one here or on the field. Arrow keys move him a quarter of a yard, with Shift a yard; Page Up and Page Down
+        go to the next man.
+      </p>
+      <PlayerList
+        rows={rows}
+        selected={selected}
+        turned={turned}
+        onSelect={select}
+        onMove={move}
+        onMoveEnd={store.endGesture}
+      />
+      {row !== null && <ManCard model={model} row={row} placing={placing} onPlacing={onPlacing} onMove={move} />}
+    </section>
+  );
+}
+
+interface CardProps extends Props {
+  readonly row: ManRow;
+  readonly onMove: (man: Man, to: Point, gesture: string) => void;
+}
+
+/** The man who is selected: who he is, what he has to do, and the ways to move him. */
+function ManCard({ model, row, placing, onPlacing, onMove }: CardProps): ReactElement {
+  const { store } = useSession();
+  const { readOnly } = model.state;
+  const { man } = row;
+  const job = man.kind === 'defender' ? model.report.jobs.find(({ role }) => role === man.role) : undefined;
+  return (
+    <div className="man-card">
+      <h3>{job === undefined ? manName(man, model.lexicon) : `${job.letter} · ${job.name}`}</h3>
+      {job !== undefined && (
+        <>
+          <p className="man-aligns">{job.aligns}</p>
+          <p className="man-job">{job.job}</p>
+        </>
+      )}
+      <SpotFields
+        // Another man is another pair of fields: nothing half typed goes over to him.
+        key={`${man.kind} ${manName(man, model.lexicon)}`}
+        at={row.at}
+        offence={man.kind === 'offence'}
+        disabled={readOnly}
+        onMove={(to, gesture) => onMove(man, to, gesture)}
+        onMoveEnd={store.endGesture}
+      />
+      <div className="button-row">
+        <button type="button" aria-pressed={placing} disabled={readOnly} onClick={() => onPlacing(!placing)}>
+          {placing ? 'Now click his new spot' : 'Place by click'}
+        </button>
+        <BackToRule model={model} man={man} />
+      </div>
+    </div>
+  );
+}
+
+function BackToRule({ model, man }: { readonly model: BoardModel; readonly man: Man }): ReactElement | null {
+  const commit = useCommit();
+  const { board, playbook, readOnly } = model.state;
+  const { look, front } = board;
+  if (man.kind !== 'defender' || look === null || front === null) return null;
+  const byHand = playbook.fronts
+    .find(({ id }) => id === front)
+    ?.byHand.some((hand) => hand.look === look && hand.role === man.role);
+  if (byHand !== true) return null;
+  return (
+    <button
+      type="button"
+      disabled={readOnly}
+      onClick={() =>
+        commit({
+          label: `gave ${manName(man, model.lexicon)} back to his rule`,
+          look,
+          gesture: null,
+          change: (now) => clearHand(now, { front, look, role: man.role }),
+        })
+      }
+    >
+      Back to the rule
+    </button>
+  );
+}

@@ -1,0 +1,21 @@
+import { assertNever } from '../../base/index.ts';
+import { refusalText } from '../../document/index.ts';
+import type { CommandProblem } from '../../store/index.ts';
+
+/** Why a change was not made, as the coach reads it. */
+export function problemText(problem: CommandProblem): string {
+  switch (problem.kind) {
+    case 'not-there':
+      return `Not done: that ${problem.what} is not in this playbook`;
+    case 'name-empty':
+      return 'Not done: a name is needed';
+    case 'name-taken':
+      return `Not done: there is already a call named ${problem.name}`;
+    case 'not-savable':
+      return `Not done: ${problem.refusals.map(refusalText).join('; ')}`;
+    case 'read-only':
+      return 'Not done: this playbook is open in another tab, and only that one may change it';
+    default:
+      return assertNever(problem);
+  }
+}

@@ -1,0 +1,98 @@
+import demoText from '../../../demo-data/playbook.json?raw';
+import { openDocument, saveDocument, type Playbook, type Refusal } from '../../document/index.ts';
+import { createAnalyst, createAppStore, type AppStore } from '../../store/index.ts';
+import { browserKeeper, type Keeper } from '../files/keep.ts';
+import { askForTurn } from '../files/lock.ts';
+import { createSaver, type Saver } from '../files/saver.ts';
+import { now } from './clock.ts';
+import { createNotices } from './notices.ts';
+import type { InFile, Session } from './session.ts';
+
+/** What the start found. */
+export interface Started {
+  readonly session: Session;
+  /** What this browser holds cannot be opened: it is left as it is, and shown. Null: it could, or there was nothing. */
+  readonly damaged: { readonly text: string; readonly refusals: readonly Refusal[] } | null;
+}
+
+/** Opens what this browser keeps, else the demo; from then on every change is kept, if this tab may. */
+export async function start(): Promise<Started> {
+  const demo = openDemo();
+  const keeper = browserKeeper();
+  const notices = createNotices();
+  const saver = createSaver(keeper, now);
+  // Filled in below; another tab cannot pass its turn on before this one has asked.
+  const turn: { take: () => void } = { take: () => undefined };
+  const tab = await askForTurn(() => turn.take());
+  const found = await keeper.load();
+  const kept = found.ok && found.value !== null ? openDocument(found.value) : null;
+
+  const store = createAppStore(kept?.ok === true ? kept.value : demo, { readOnly: tab === 'reader' });
+  turn.take = () => void takeOver(store, keeper, saver, demo).then((text) => notices.say(text));
+  const reason = whyNotKept(tab, found, kept);
+  if (reason === null) saver.changed(textOf(store));
+  else saver.turnOff(reason);
+  followChanges(store, saver);
+
+  const session: Session = {
+    store,
+    analyst: createAnalyst(),
+    saver,
+    notices,
+    inFile: inFileFrom(kept === null ? demo : null),
+    now,
+  };
+  const damaged =
+    kept !== null && !kept.ok && found.ok && found.value !== null
+      ? { text: found.value, refusals: kept.problem }
+      : null;
+  return { session, damaged };
+}
+
+function inFileFrom(first: Playbook | null): InFile {
+  let held = first;
+  return {
+    is: (playbook) => playbook === held,
+    mark: (playbook) => {
+      held = playbook;
+    },
+  };
+}
+
+function openDemo(): Playbook {
+  const demo = openDocument(demoText);
+  if (!demo.ok) throw new Error('The demo playbook that comes with the app does not open');
+  return demo.value;
+}
+
+function whyNotKept(
+  tab: Awaited<ReturnType<typeof askForTurn>>,
+  found: Awaited<ReturnType<Keeper['load']>>,
+  kept: ReturnType<typeof openDocument> | null,
+): string | null {
+  if (!found.ok) return found.problem.reason;
+  if (tab === 'reader') return 'another tab has this playbook open';
+  if (tab === 'unknown') return 'this browser cannot keep two tabs from overwriting each other';
+  if (kept?.ok === false) return 'what is kept here cannot be opened, and is left untouched';
+  return null;
+}
+
+function textOf(store: AppStore): () => string {
+  return () => saveDocument(store.get().playbook);
+}
+
+function followChanges(store: AppStore, saver: Saver): void {
+  store.subscribe((state, before) => {
+    if (state.playbook !== before.playbook) saver.changed(textOf(store));
+  });
+}
+
+/** The tab that wrote is gone: this one goes on from what it kept. */
+async function takeOver(store: AppStore, keeper: Keeper, saver: Saver, demo: Playbook): Promise<string> {
+  const found = await keeper.load();
+  const kept = found.ok && found.value !== null ? openDocument(found.value) : null;
+  if (kept?.ok === false) return 'The other tab is closed, but what it kept cannot be opened here';
+  store.startOver(kept?.value ?? demo, false);
+  saver.turnOn(textOf(store));
+  return 'The other tab is closed: you can go on here';
+}
