@@ -58,6 +58,11 @@ describe('a file cut short', () => {
     },
   );
 
+  it('counted from the first byte of the file, a byte order mark included', () => {
+    expect(refusals('\uFEFF[1')).toEqual([expect.stringContaining('ends too early at byte 5,')]);
+    expect(refusals(`\uFEFF${'['.repeat(33)}`)).toEqual([expect.stringContaining('nested too deep at byte 35,')]);
+  });
+
   it('in the middle of a character', () => {
     const bytes = encode('["ü');
     expect(refusals(bytes.slice(0, 3))).toEqual([expect.stringContaining('ends too early at byte 3,')]);

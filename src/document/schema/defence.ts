@@ -16,6 +16,7 @@ import {
 import { ELEVEN, MAX_ENTRIES } from '../limits.ts';
 import { count, flag, id, letter, list, name, yards } from './leaves.ts';
 
+/** Ids of the parts that more than one part names. */
 export const roleId = id(asRoleId).meta({ id: 'RoleId' });
 export const groupId = id(asGroupId).meta({ id: 'GroupId' });
 export const lookId = id(asLookId).meta({ id: 'LookId' });
@@ -23,6 +24,7 @@ export const frontId = id(asFrontId).meta({ id: 'FrontId' });
 
 const side = z.enum(SIDES);
 const letterOfGap = z.enum(GAP_LETTERS);
+/** A body of the surface, and where a man stands on it. */
 export const body = z.enum(BODIES);
 export const leverage = z.enum(LEVERAGES);
 const direction = z.enum(DIRECTIONS);
@@ -34,6 +36,8 @@ export const receiverNumber = count(1, ELEVEN);
 
 /** How a rule names a side: by the call, by the man himself, or plainly. */
 export const SIDE_REFS = ['call', 'away', 'mine', 'other', ...SIDES] as const;
+
+/** A side as a rule names it. */
 export const sideRef = z.enum(SIDE_REFS);
 
 /** A gap as a rule names it. */

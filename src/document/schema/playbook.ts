@@ -15,10 +15,14 @@ export const VERSION = 1;
 
 /** An opponent of the season. */
 export type OpponentId = Brand<string, 'OpponentId'>;
+
+/** Makes the id of an opponent from text that has the form of one. */
 export const asOpponentId = brander<string, 'OpponentId'>();
 
 /** A preset of what to print. */
 export type SheetId = Brand<string, 'SheetId'>;
+
+/** Makes the id of a sheet from text that has the form of one. */
 export const asSheetId = brander<string, 'SheetId'>();
 
 /** Paper sizes a sheet can be printed on. */

@@ -24,22 +24,24 @@ export function readJson(file: string | Uint8Array): Result<unknown, Refusal> {
     const { at, cut } = decoded.problem;
     return cut ? endsEarly(size) : refuseFile(`a byte that is not UTF-8 at byte ${at}`, 'text in UTF-8');
   }
-  const text = decoded.value.startsWith(BYTE_ORDER_MARK) ? decoded.value.slice(1) : decoded.value;
+  const mark = decoded.value.startsWith(BYTE_ORDER_MARK) ? BYTE_ORDER_MARK : '';
+  const text = decoded.value.slice(mark.length);
   if (/^[ \t\r\n]*$/.test(text)) return refuseFile('nothing: the file is empty', A_PLAYBOOK);
   const fault = scanJson(text, { depth: MAX_DEPTH, keys: MAX_KEYS });
-  if (fault !== null) return refuseJson(text, fault);
+  if (fault !== null) return refuseJson(text, fault, utf8Offset(mark, mark.length));
   const value: unknown = JSON.parse(text);
   return ok(value);
 }
 
-function refuseJson(text: string, fault: JsonFault): Result<never, Refusal> {
-  if (fault.kind === 'ends-early') return endsEarly(utf8Offset(text, text.length));
+/** `skipped` bytes stand in the file before the text. */
+function refuseJson(text: string, fault: JsonFault, skipped: number): Result<never, Refusal> {
+  if (fault.kind === 'ends-early') return endsEarly(skipped + utf8Offset(text, text.length));
   const before = text.slice(0, fault.index);
   const line = before.split('\n').length;
   const column = fault.index - before.lastIndexOf('\n');
   const path = `line ${line}, column ${column}`;
   if (fault.kind === 'too-deep') {
-    const found = `lists and objects nested too deep at byte ${utf8Offset(text, fault.index)}`;
+    const found = `lists and objects nested too deep at byte ${skipped + utf8Offset(text, fault.index)}`;
     return refused({ path, found, expected: `at most ${MAX_DEPTH} inside each other` });
   }
   if (fault.kind === 'too-many-keys') {
