@@ -72,10 +72,11 @@ function dropOf(drawn: DrawnJob, tag: Tag): readonly Drop[] {
   return drawn.job.kind === 'drop' ? [{ drawn, job: drawn.job, tag }] : [];
 }
 
-/** From back to front, shapes of one layer in the order they were made; light ones lie under heavy ones. */
+/** From back to front, shapes of one layer in the order they were made; light ways and zones lie under heavy ones. */
 function inOrder(shapes: readonly Shape[]): readonly Shape[] {
   return LAYERS.flatMap((layer) => {
     const ofLayer = shapes.filter((shape) => shape.layer === layer);
+    if (layer !== 'job' && layer !== 'zone') return ofLayer;
     return [...ofLayer.filter((shape) => shape.faint), ...ofLayer.filter((shape) => !shape.faint)];
   });
 }

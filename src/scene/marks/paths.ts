@@ -22,7 +22,7 @@ interface Pen {
   readonly tip: Tip;
 }
 
-const PENS = {
+export const PENS = {
   rush: { ink: 'rush', width: 0.15, stroke: 'solid', tip: 'filled-head' },
   contain: { ink: 'rush', width: 0.15, stroke: 'solid', tip: 'bar' },
   fit: { ink: 'fit', width: 0.13, stroke: 'dotted', tip: 'tee' },
