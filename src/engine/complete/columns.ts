@@ -10,7 +10,7 @@ function runColumn(role: RoleId, job: Job | null, gaps: readonly OwnedGap[]): Ru
   const kept = job === null ? [] : jobGaps(job);
   return {
     // A man in conflict shows the gaps of the job that stands for now, not both.
-    gaps: own.length > 0 || kept.length === 0 ? shown : shown.filter((gap) => kept.some((one) => gapsEqual(one, gap))),
+    gaps: own.length > 0 ? shown : shown.filter((gap) => kept.some((one) => gapsEqual(one, gap))),
     twoGaps: shown.length > 1 && own.some((each) => each.owners.some((owner) => owner.role === role && owner.shared)),
     edge: job?.kind === 'rush' || job?.kind === 'contain' ? job.edge : null,
     support: supportOf(job),

@@ -64,7 +64,9 @@ export function ownGaps(men: readonly Man[], facts: LookFacts, lean: Side): read
   matching.taken.forEach((item, index) => {
     const slot = slots[index];
     const gap = item === null ? undefined : open[item];
-    if (slot !== undefined && gap !== undefined) give(gap.gap, filledOwner(slot, gap.gap));
+    if (slot === undefined || gap === undefined) return;
+    const both = matching.taken.filter((other, at) => other !== null && slots[at] === slot).length > 1;
+    give(gap.gap, filledOwner(slot, gap.gap, both));
   });
   return facts.gaps.map(({ gap, x }) => {
     const item = open.findIndex((each) => gapsEqual(each.gap, gap));
@@ -106,7 +108,10 @@ function sentTo(man: Man): readonly { readonly gap: Gap; readonly owner: GapOwne
   };
   if (combined.status === 'conflict') {
     const jobs = [combined.first, combined.second].flatMap((each) => (each?.kind === 'told' ? [each.job] : []));
-    return jobs.flatMap((job) => sent(job, false));
+    // Both may send him to one gap, by different work: he is there once.
+    return jobs
+      .flatMap((job) => sent(job, false))
+      .filter(({ gap }, index, all) => all.findIndex((other) => gapsEqual(other.gap, gap)) === index);
   }
   return combined.job === null ? [] : sent(combined.job, true);
 }
@@ -161,7 +166,7 @@ function seekerOf(slot: FreeMan, open: readonly GapFact[]): Seeker {
   return { name: slot.man.aligned.role.id, costs };
 }
 
-function filledOwner(slot: FreeMan, gap: Gap): GapOwner {
+function filledOwner(slot: FreeMan, gap: Gap, shared: boolean): GapOwner {
   const who = datum.role(slot.man.aligned.role.id);
   const listed = slot.gaps.findIndex((each) => gapsEqual(each, gap));
   const keeps = slot.how === 'base' && (listed === 0 || (slot.twoGaps && listed < 2));
@@ -169,7 +174,7 @@ function filledOwner(slot: FreeMan, gap: Gap): GapOwner {
     role: slot.man.aligned.role.id,
     how: keeps ? 'base' : 'filled',
     sure: true,
-    shared: slot.twoGaps,
+    shared,
     because: keeps
       ? because('{who} keeps his base gap', { who }, slot.man.combined.because)
       : because(
