@@ -1,0 +1,26 @@
+/** The offence's side by textbook rule: protections against a rush, run concepts with the gaps they make. */
+export {
+  BACK_JOBS,
+  PROTECTION_SCHEMES,
+  PROTECTIONS,
+  TIGHT_END_JOBS,
+  type BackJob,
+  type Block,
+  type BlockBy,
+  type Hot,
+  type IdleBlocker,
+  type Mismatch,
+  type PassOff,
+  type Protection,
+  type ProtectionId,
+  type ProtectionInput,
+  type ProtectionPicture,
+  type ProtectionResult,
+  type ProtectionScheme,
+  type ProtectionSchemeName,
+  type Rusher,
+  type Threat,
+  type TightEndJob,
+  type UnblockedRusher,
+} from './protections/types.ts';
+export { protect } from './protections/protect.ts';
