@@ -28,7 +28,7 @@ export async function printSheets(input: PrintInput): Promise<Uint8Array> {
   });
   const bytes = collect(doc);
   const pen = makePen(doc, openFonts(doc, input.fonts));
-  doc.info.Title = pen.clean(input.title);
+  doc.info.Title = metadataText(pen.clean(input.title));
   const area = areaOf(pen, input.paper);
   const root = doc.struct('Document');
   doc.addStructure(root);
@@ -37,6 +37,11 @@ export async function printSheets(input: PrintInput): Promise<Uint8Array> {
   drawFooters(pen, area, input);
   doc.end();
   return bytes;
+}
+
+/** The library also writes the title into a piece of XML, as it is: what XML would misread is written in other signs. */
+function metadataText(text: string): string {
+  return text.replaceAll('&', 'and').replaceAll('<', '(').replaceAll('>', ')');
 }
 
 function drawOne(pen: Pen, area: Area, input: PrintInput, sheet: Sheet, root: Structure): void {

@@ -10,7 +10,7 @@ import { tableBlock, type Column, type Row } from './table.ts';
 import type { PrintInput, Sheet } from './types.ts';
 
 /** The picture takes at most this part of a page, and at least that one if it makes everything fit on one page. */
-const PICTURE_SHARE = { most: 0.42, least: 0.3 } as const;
+const PICTURE_SHARE = { most: 0.42, least: 0.31 } as const;
 
 /** Space between two blocks. */
 const BETWEEN = 6;
@@ -25,7 +25,7 @@ export function drawSheet(flow: Flow, input: PrintInput, sheet: Sheet): void {
   ];
   const { top, bottom, width } = flow.area;
   const most = sceneHeight(sheet.scene, width, (bottom - top) * PICTURE_SHARE.most);
-  const left = bottom - flow.y - BETWEEN - blocks.reduce((sum, block) => sum + block.height, 0);
+  const left = bottom - flow.y - 2 * BETWEEN - blocks.reduce((sum, block) => sum + block.height, 0);
   const least = Math.min(most, (bottom - top) * PICTURE_SHARE.least);
   drawPicture(flow, sheet, left < least ? most : Math.min(most, left));
   for (const block of blocks) block.draw();

@@ -120,8 +120,8 @@ function landmark(field: FieldMarks, { drawn, job }: Drop, rank: number): DrawnZ
   });
   const fromSideline = (share: number): DrawnZone =>
     side === 0
-      ? { ...out(0, 15.5, 3.4, 1.3), at: { x: middle, y: 15.5 } }
-      : out(sideline - width * share, 15.5, 3.4, 1.3);
+      ? { ...out(0, 14.5, 3.4, 1.3), at: { x: middle, y: 14.5 } }
+      : out(sideline - width * share, 14.5, 3.4, 1.3);
   switch (job.zone) {
     case 'seam':
       return out(between(6.5, (Math.max(hash, 4) + numbers) / 2, FROM_THE_BALL.seam), 9, 2.3, 1.1);
@@ -136,7 +136,7 @@ function landmark(field: FieldMarks, { drawn, job }: Drop, rank: number): DrawnZ
     case 'hot':
       return out(6, 7, 2, 1.1);
     case 'middle':
-      return { ...out(0, 15.5, 3.4, 1.3), at: { x: middle, y: 15.5 } };
+      return { ...out(0, 14.5, 3.4, 1.3), at: { x: middle, y: 14.5 } };
     case 'third':
       return fromSideline(1 / 6);
     case 'half':
