@@ -6,6 +6,7 @@ import { FileDialogs } from './dialogs/FileDialogs.tsx';
 import { useFiles } from './files/useFiles.ts';
 import { Header } from './header/Header.tsx';
 import { PlayersPanel } from './players/PlayersPanel.tsx';
+import { PrintDialog } from './print/PrintDialog.tsx';
 import { ReportPanel } from './report/ReportPanel.tsx';
 import { useBoardModel, type BoardModel } from './session/model.ts';
 import { useNotice } from './session/session.ts';
@@ -16,14 +17,16 @@ import { useShortcuts } from './shortcuts.ts';
 export function App({ damaged }: { readonly damaged: Started['damaged'] }): ReactElement {
   const files = useFiles();
   const model = useBoardModel();
+  const [printing, setPrinting] = useState(false);
   useShortcuts();
   return (
     <div className="app" onDragOver={allowFiles} onDrop={(event) => dropFile(event, files.choose)}>
-      <Header files={files} />
+      <Header files={files} onPrint={() => setPrinting(true)} />
       <Banners damaged={damaged} />
       {'missing' in model ? <Lacking missing={model.missing} /> : <Workspace model={model} />}
       <NoticeLine />
       <FileDialogs files={files} />
+      {printing && <PrintDialog onClose={() => setPrinting(false)} />}
     </div>
   );
 }

@@ -39,6 +39,8 @@ export function FieldStage(props: Props): ReactElement {
       className={`field-stage ${cursor}`}
       aria-hidden="true"
       data-scale={viewport.scale}
+      data-ball-x={viewport.ball.px}
+      data-ball-y={viewport.ball.py}
       onPointerDown={pointer.down}
       onPointerMove={move}
       onPointerUp={pointer.up}

@@ -1,6 +1,6 @@
 import type { Playbook } from '../document/index.ts';
-import type { Call } from '../engine/index.ts';
-import type { Board, CallParts } from './types.ts';
+import type { Call, Look } from '../engine/index.ts';
+import type { AppState, Board, CallParts } from './types.ts';
 
 /** The board a playbook opens on: its first call, in its first look, the ball in the middle. */
 export function firstBoard(playbook: Playbook): Board {
@@ -16,6 +16,12 @@ export function firstBoard(playbook: Playbook): Board {
     call: null,
   };
   return fitBoard(playbook, call === undefined ? empty : standInCall(empty, call));
+}
+
+/** The looks the coach wants to see: one opponent's, or all. */
+export function looksShown({ playbook, view }: Pick<AppState, 'playbook' | 'view'>): readonly Look[] {
+  const opponent = playbook.opponents.find(({ id }) => id === view.opponent);
+  return opponent === undefined ? playbook.looks : playbook.looks.filter(({ id }) => opponent.looks.includes(id));
 }
 
 /** The same board, every part that is not (or no longer) in the playbook replaced by one that is. */

@@ -41,7 +41,7 @@ export interface AppStore {
   readonly startOver: (playbook: Playbook, readOnly: boolean) => void;
 }
 
-const FIRST_VIEW: View = { turned: false, zoom: 'players', selected: null, lit: null };
+const FIRST_VIEW: View = { turned: false, zoom: 'players', selected: null, lit: null, opponent: null };
 
 /** A store that opens on that playbook. */
 export function createAppStore(playbook: Playbook, options: { readonly readOnly: boolean }): AppStore {
@@ -101,12 +101,15 @@ export function createAppStore(playbook: Playbook, options: { readonly readOnly:
     },
     open: (next, label) => {
       const opened = commit({ label, look: null, gesture: null, change: () => ({ ok: true, value: next }) });
-      if (opened.ok) store.setState({ board: firstBoard(next), view: FIRST_VIEW });
+      // How he looks at the field is the coach's; whom he had picked is not in this playbook.
+      const { turned, zoom } = get().view;
+      if (opened.ok) store.setState({ board: firstBoard(next), view: { ...FIRST_VIEW, turned, zoom } });
       return opened;
     },
     startOver: (next, readOnly) => {
       history().pause();
-      store.setState({ ...startState(next, readOnly), board: fitBoard(next, get().board) });
+      const { board, view } = get();
+      store.setState({ ...startState(next, readOnly), board: fitBoard(next, board), view });
       history().clear();
       history().resume();
     },

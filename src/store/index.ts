@@ -1,6 +1,6 @@
 /** What the app knows and how it changes. Commands are pure functions of the playbook; nothing in here knows React. */
 export { createAnalyst, standings, type Analyst, type NothingToShow } from './analyst.ts';
-export { fitBoard, partsOf, sameParts, standInCall } from './board.ts';
+export { fitBoard, looksShown, partsOf, sameParts, standInCall } from './board.ts';
 export { deleteCall, keepCall, nextCallId, renameCall, updateCall } from './commands/calls.ts';
 export { clearHand } from './commands/defence.ts';
 export { renamePlaybook } from './commands/playbook.ts';

@@ -10,7 +10,7 @@ import type {
   RoleId,
   Turn,
 } from '../engine/index.ts';
-import type { Playbook } from '../document/index.ts';
+import type { OpponentId, Playbook } from '../document/index.ts';
 
 /** One of the 22 on the field. */
 export type Man =
@@ -63,6 +63,8 @@ export interface View {
   readonly selected: Man | null;
   /** The finding whose people and gaps are lit, by its key in the report. */
   readonly lit: string | null;
+  /** Only this opponent's looks are shown; null: all. */
+  readonly opponent: OpponentId | null;
 }
 
 /** A man shown where he is being dragged to; the playbook does not know of it until he is let go. */

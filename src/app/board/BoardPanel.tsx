@@ -1,21 +1,15 @@
 import type { ReactElement } from 'react';
-import type { Place } from '../../engine/index.ts';
 import { ZOOMS, type Zoom } from '../../store/index.ts';
 import { Radios } from '../parts/Choice.tsx';
 import type { BoardModel } from '../session/model.ts';
 import { useSession } from '../session/session.ts';
+import { BALL_WORDS } from '../session/words.ts';
 import { Field } from './Field.tsx';
 import { GapRow } from './GapRow.tsx';
 import { Legend } from './Legend.tsx';
 import { LookStrip } from './LookStrip.tsx';
 
 const ZOOM_WORDS: Readonly<Record<Zoom, string>> = { players: 'Everybody', box: 'The box', field: 'Whole field' };
-
-const BALL_WORDS: Readonly<Record<Place, string>> = {
-  left: 'ball on the left hash',
-  middle: 'ball in the middle',
-  right: 'ball on the right hash',
-};
 
 interface Props {
   readonly model: BoardModel;

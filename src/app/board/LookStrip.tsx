@@ -1,7 +1,7 @@
-import { memo, useId, useMemo, useState, type ReactElement } from 'react';
+import { memo, useId, useMemo, type ReactElement } from 'react';
 import { readLook, type Look, type LookId, type Place, type RuleLevel, type Verdict } from '../../engine/index.ts';
 import { buildLookScene, LIGHT_THEME, toSvg } from '../../scene/index.ts';
-import type { AppState } from '../../store/index.ts';
+import { looksShown, type AppState } from '../../store/index.ts';
 import { VERDICT_NAMES, VerdictMark } from '../parts/VerdictMark.tsx';
 import { useSession } from '../session/session.ts';
 import { useLookVerdicts } from './useLookVerdicts.ts';
@@ -14,9 +14,7 @@ export function LookStrip({ state }: { readonly state: AppState }): ReactElement
   const { store } = useSession();
   const { playbook, board, view } = state;
   const verdicts = useLookVerdicts(state);
-  const [opponentId, setOpponent] = useState('');
-  const opponent = playbook.opponents.find(({ id }) => id === opponentId);
-  const looks = playbook.looks.filter(({ id }) => opponent?.looks.includes(id) ?? true);
+  const looks = looksShown(state);
   const group = useId();
   return (
     <section className="look-strip" aria-labelledby={`${group}-title`}>
@@ -26,7 +24,13 @@ export function LookStrip({ state }: { readonly state: AppState }): ReactElement
         {playbook.opponents.length > 0 && (
           <label className="strip-filter">
             Show{' '}
-            <select value={opponent?.id ?? ''} onChange={(event) => setOpponent(event.target.value)}>
+            <select
+              value={view.opponent ?? ''}
+              onChange={(event) => {
+                const chosen = playbook.opponents.find(({ id }) => id === event.target.value);
+                store.setView({ opponent: chosen?.id ?? null });
+              }}
+            >
               <option value="">all looks</option>
               {playbook.opponents.map(({ id, name }) => (
                 <option key={id} value={id}>

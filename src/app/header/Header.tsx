@@ -6,10 +6,11 @@ import { SavedState } from './SavedState.tsx';
 
 interface Props {
   readonly files: Files;
+  readonly onPrint: () => void;
 }
 
 /** The name of the app and of the playbook, and what concerns the playbook as a whole. */
-export function Header({ files }: Props): ReactElement {
+export function Header({ files, onPrint }: Props): ReactElement {
   const { store } = useSession();
   // Followed only so that the two buttons know when there is something to undo.
   useApp((state) => state.playbook);
@@ -48,6 +49,9 @@ export function Header({ files }: Props): ReactElement {
         />
         <button type="button" onClick={files.save}>
           Save file
+        </button>
+        <button type="button" className="is-main" onClick={onPrint}>
+          Print…
         </button>
       </div>
     </header>

@@ -1,4 +1,3 @@
-import demoText from '../../../demo-data/playbook.json?raw';
 import { openDocument, saveDocument, type Playbook, type Refusal } from '../../document/index.ts';
 import { createAnalyst, createAppStore, type AppStore } from '../../store/index.ts';
 import { browserKeeper, type Keeper } from '../files/keep.ts';
@@ -17,7 +16,6 @@ export interface Started {
 
 /** Opens what this browser keeps, else the demo; from then on every change is kept, if this tab may. */
 export async function start(): Promise<Started> {
-  const demo = openDemo();
   const keeper = browserKeeper();
   const notices = createNotices();
   const saver = createSaver(keeper, now);
@@ -27,8 +25,9 @@ export async function start(): Promise<Started> {
   const found = await keeper.load();
   const kept = found.ok && found.value !== null ? openDocument(found.value) : null;
 
-  const store = createAppStore(kept?.ok === true ? kept.value : demo, { readOnly: tab === 'reader' });
-  turn.take = () => void takeOver(store, keeper, saver, demo).then((text) => notices.say(text));
+  const playbook = kept?.ok === true ? kept.value : await openDemo();
+  const store = createAppStore(playbook, { readOnly: tab === 'reader' });
+  turn.take = () => void takeOver(store, keeper, saver).then((text) => notices.say(text));
   const reason = whyNotKept(tab, found, kept);
   if (reason === null) saver.changed(textOf(store));
   else saver.turnOff(reason);
@@ -39,7 +38,7 @@ export async function start(): Promise<Started> {
     analyst: createAnalyst(),
     saver,
     notices,
-    inFile: inFileFrom(kept === null ? demo : null),
+    inFile: inFileFrom(kept === null ? playbook : null),
     now,
   };
   const damaged =
@@ -59,8 +58,10 @@ function inFileFrom(first: Playbook | null): InFile {
   };
 }
 
-function openDemo(): Playbook {
-  const demo = openDocument(demoText);
+/** The playbook that comes with the app. It is fetched only where nothing else can be shown. */
+async function openDemo(): Promise<Playbook> {
+  const { default: text } = await import('../../../demo-data/playbook.json?raw');
+  const demo = openDocument(text);
   if (!demo.ok) throw new Error('The demo playbook that comes with the app does not open');
   return demo.value;
 }
@@ -88,11 +89,12 @@ function followChanges(store: AppStore, saver: Saver): void {
 }
 
 /** The tab that wrote is gone: this one goes on from what it kept. */
-async function takeOver(store: AppStore, keeper: Keeper, saver: Saver, demo: Playbook): Promise<string> {
+async function takeOver(store: AppStore, keeper: Keeper, saver: Saver): Promise<string> {
   const found = await keeper.load();
   const kept = found.ok && found.value !== null ? openDocument(found.value) : null;
   if (kept?.ok === false) return 'The other tab is closed, but what it kept cannot be opened here';
-  store.startOver(kept?.value ?? demo, false);
+  // Nothing kept: the other tab never wrote, so what is shown here is all there is.
+  store.startOver(kept?.value ?? store.get().playbook, false);
   saver.turnOn(textOf(store));
   return 'The other tab is closed: you can go on here';
 }

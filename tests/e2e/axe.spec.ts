@@ -1,0 +1,76 @@
+import AxeBuilder from '@axe-core/playwright';
+import type { Page } from '@playwright/test';
+import { expect, openApp, screenOf, test } from './coach.ts';
+
+/** Rules of WCAG 2.0 to 2.2, levels A and AA, as axe-core knows them, and its best practices. */
+const TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
+
+async function violations(page: Page): Promise<readonly string[]> {
+  const { violations: found } = await new AxeBuilder({ page }).withTags(TAGS).analyze();
+  return found.flatMap(({ id, impact, nodes }) => nodes.map((node) => `${impact ?? ''} ${id}: ${node.html}`));
+}
+
+for (const [width, height] of [
+  [1440, 900],
+  [1024, 768],
+  [820, 1180],
+] as const) {
+  test(`nothing is in the way of a reader at ${width} by ${height}`, async ({ page }) => {
+    await page.setViewportSize({ width, height });
+    await openApp(page);
+    await screenOf(page).man('Defence, N').click();
+    await page.locator('.why summary').first().click();
+    expect(await violations(page)).toEqual([]);
+  });
+
+  test(`nothing overlaps or sticks out at ${width} by ${height}`, async ({ page }) => {
+    await page.setViewportSize({ width, height });
+    await openApp(page);
+    await screenOf(page).man('Defence, N').click();
+    const faults = await page.evaluate(() => {
+      const shown = [
+        ...document.querySelectorAll('button, select, input, summary, .field-stage, .gap-row, .verdict-banner'),
+      ]
+        .filter((element) => element.checkVisibility() && !element.matches('.unseen, .segment input'))
+        .map((element) => ({ element, box: element.getBoundingClientRect() }))
+        .filter(({ element, box }) => box.width > 0 && element.closest('.strip-row') === null);
+      const name = (element: Element): string => `${element.className} ${(element.textContent || '').slice(0, 30)}`;
+      const wide = shown
+        .filter(({ box }) => box.left < 0 || box.right > document.documentElement.clientWidth + 1)
+        .map(({ element }) => `sticks out: ${name(element)}`);
+      const over = shown.flatMap((a, index) =>
+        shown
+          .slice(index + 1)
+          .filter(
+            (b) =>
+              !a.element.contains(b.element) &&
+              !b.element.contains(a.element) &&
+              Math.min(a.box.right, b.box.right) - Math.max(a.box.left, b.box.left) > 1 &&
+              Math.min(a.box.bottom, b.box.bottom) - Math.max(a.box.top, b.box.top) > 1,
+          )
+          .map((b) => `${name(a.element)} over ${name(b.element)}`),
+      );
+      const sideways =
+        document.documentElement.scrollWidth > document.documentElement.clientWidth ? ['scrolls sideways'] : [];
+      return [...wide, ...over, ...sideways];
+    });
+    expect(faults).toEqual([]);
+  });
+}
+
+test('nor in the dialogs', async ({ page }) => {
+  await openApp(page);
+  await page.getByRole('button', { name: 'Print…' }).click();
+  expect(await violations(page)).toEqual([]);
+  await page.keyboard.press('Escape');
+  await page.locator('input[type=file]').setInputFiles({
+    name: 'bad.json',
+    mimeType: 'application/json',
+    buffer: Buffer.from('{}'),
+  });
+  await expect(page.getByRole('dialog')).toBeVisible();
+  expect(await violations(page)).toEqual([]);
+  await page.keyboard.press('Escape');
+  await page.getByRole('button', { name: 'Keep as call…' }).click();
+  expect(await violations(page)).toEqual([]);
+});

@@ -1,0 +1,140 @@
+import { readPdf } from './pdf.ts';
+import { expect, openApp, pixelOf, screenOf, spotOf, test } from './coach.ts';
+
+test('a coach combines two pressures, mends the conflict, moves a man and prints', async ({ page }) => {
+  const screen = screenOf(page);
+  await openApp(page);
+  await expect(page.getByText('Alderfen Herons')).toBeVisible();
+
+  await test.step('he chooses what is called, and against what', async () => {
+    await screen.lookCard('11 wing right').click();
+    await page.getByLabel('Left hash', { exact: true }).check();
+    await page.getByLabel('Front', { exact: true }).selectOption('Odd, ends inside');
+    await page.getByLabel('First pressure').selectOption('Sluice');
+    await page.getByLabel('Second pressure').selectOption('Weir');
+    await page.getByLabel('The second goes').selectOption('by its own rule');
+    await expect(page.getByRole('heading', { name: '11 wing right' })).toBeVisible();
+  });
+
+  await test.step('the nose is told two things, and the screen says so in every place', async () => {
+    await expect(screen.verdict).toHaveText('Stop: do not install');
+    await expect(screen.lineman('Nose')).toContainText('Two jobs');
+    await expect(screen.finding('A lineman is told two jobs')).toContainText('N is told two things');
+    await expect(screen.lookCard('11 wing right')).toContainText('Stop');
+  });
+
+  await test.step('turned, the second no longer disagrees with the first', async () => {
+    await page.getByLabel('The second goes').selectOption('to the side opposite the first');
+    await expect(screen.verdict).toHaveText('Clean');
+    await expect(screen.lineman('Nose')).toContainText('Same');
+    await expect(screen.lookCard('11 wing right')).toContainText('Clean');
+  });
+
+  await test.step('the end, dragged outside the tackle, is another technique while he is still in hand', async () => {
+    await expect(screen.jobOf('Left end')).toContainText('4i left');
+    await screen.jobOf('Left end').getByRole('button').click();
+    const from = await spotOf(page);
+    const start = await pixelOf(page, from.x, from.depth);
+    const end = await pixelOf(page, from.x - 0.75, from.depth);
+    await page.mouse.move(start.x, start.y);
+    await page.mouse.down();
+    await page.mouse.move(end.x, end.y, { steps: 8 });
+    await expect(screen.jobOf('Left end')).toContainText('5 left');
+    await page.mouse.up();
+    await expect(screen.jobOf('Left end')).toContainText('5 left');
+    await expect(screen.card.getByRole('button', { name: 'Back to the rule' })).toBeVisible();
+  });
+
+  await test.step('dragged into the neutral zone he changes the verdict', async () => {
+    const from = await spotOf(page);
+    const start = await pixelOf(page, from.x, from.depth);
+    const end = await pixelOf(page, from.x, 0);
+    await page.mouse.move(start.x, start.y);
+    await page.mouse.down();
+    await page.mouse.move(end.x, end.y, { steps: 8 });
+    await expect(screen.verdict).toHaveText('Stop: do not install');
+    await page.mouse.up();
+    await expect(screen.verdict).toHaveText('Stop: do not install');
+    await expect(screen.lookCard('11 wing right')).toContainText('Stop');
+  });
+
+  await test.step('two steps back he stands by his rule again', async () => {
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await expect(screen.verdict).toHaveText('Clean');
+    await expect(screen.jobOf('Left end')).toContainText('5 left');
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await expect(screen.jobOf('Left end')).toContainText('4i left');
+    await expect(screen.notice).toContainText('Undone: moved LE (Left end)');
+    await expect(page.getByRole('button', { name: 'Undo' })).toBeDisabled();
+  });
+
+  await test.step('the line room gets its sheet, as drawn lines and real text', async () => {
+    await page.getByRole('button', { name: 'Print…' }).click();
+    const dialog = page.getByRole('dialog');
+    await dialog.getByLabel('Line', { exact: true }).check();
+    await expect(dialog.getByRole('listitem')).toHaveText(['11 wing right, ball on the left hash']);
+    const download = page.waitForEvent('download');
+    await dialog.getByRole('button', { name: 'Make the PDF' }).click();
+    const pdf = readPdf(await (await download).path());
+    for (const words of [
+      '11 wing right',
+      'Sluice + Weir, turned opposite',
+      'ball on the left hash',
+      'Nose',
+      'Left end',
+    ]) {
+      expect(pdf.text).toContain(words);
+    }
+    expect(pdf.fonts.length).toBeGreaterThan(0);
+    expect(pdf.fonts.filter(({ embedded }) => !embedded)).toEqual([]);
+    expect(pdf.images).toBe(0);
+  });
+});
+
+test('pointing at a finding lights it on the field, and why it matters can be read', async ({ page }) => {
+  const screen = screenOf(page);
+  await openApp(page);
+  const finding = screen.finding('A lineman is told two jobs');
+  const canvas = page.locator('.field-stage canvas').first();
+  const before = await canvas.screenshot();
+  await finding.hover();
+  await expect(finding).toHaveClass(/is-lit/);
+  expect(await canvas.screenshot()).not.toEqual(before);
+  await finding.getByText('Why', { exact: false }).last().click();
+  await expect(finding.locator('.why-tree').first()).toBeVisible();
+});
+
+test('a man can be placed with two clicks, without dragging', async ({ page }) => {
+  const screen = screenOf(page);
+  await openApp(page);
+  await screen.man('Defence, FS').click();
+  await page.getByRole('button', { name: 'Place by click' }).click();
+  const there = await pixelOf(page, 3, 12);
+  await page.mouse.click(there.x, there.y);
+  await expect(page.getByRole('button', { name: 'Place by click' })).toBeVisible();
+  const spot = await spotOf(page);
+  expect(Math.abs(spot.x - 3)).toBeLessThan(0.1);
+  expect(Math.abs(spot.depth - 12)).toBeLessThan(0.1);
+  await screen.card.getByRole('button', { name: 'Back to the rule' }).click();
+  await expect(screen.card.getByRole('button', { name: 'Back to the rule' })).toHaveCount(0);
+});
+
+test('a call is kept, renamed and deleted, and every step can be taken back', async ({ page }) => {
+  await openApp(page);
+  const kept = page.getByLabel('Kept call');
+  await page.getByLabel('Second pressure').selectOption('None: the first alone');
+  await expect(page.getByText('Changed since it was kept.')).toBeVisible();
+  await page.getByRole('button', { name: 'Keep as call…' }).click();
+  await page.getByRole('dialog').getByLabel('Name of the call').fill('Reed');
+  await page.getByRole('dialog').getByRole('button', { name: 'Keep' }).click();
+  await expect(kept.locator('option:checked')).toHaveText('Reed');
+  await page.getByRole('button', { name: 'Rename…' }).click();
+  await page.getByLabel('New name').fill('Sedge Reed');
+  await page.keyboard.press('Enter');
+  await expect(kept.locator('option:checked')).toHaveText('Sedge Reed');
+  await page.getByRole('button', { name: 'Delete', exact: true }).click();
+  await expect(kept.locator('option', { hasText: 'Sedge Reed' })).toHaveCount(0);
+  for (let steps = 0; steps < 3; steps += 1) await page.keyboard.press('Control+z');
+  await expect(page.getByRole('button', { name: 'Undo' })).toBeDisabled();
+  await expect(kept.locator('option', { hasText: 'Reed' })).toHaveCount(0);
+});
