@@ -28,7 +28,7 @@ export const STANDARD_LINE: readonly OffencePlayer[] = [
 ];
 
 const PLAYER =
-  /^(sn|ol|te|wr|rb|qb):([A-Za-z0-9_-]{1,40})(?:=([^\s@]{1,3}))?@(-?\d+(?:\.\d+)?)(?:,(-?\d+(?:\.\d+)?))?$/;
+  /^(sn|ol|te|wr|rb|qb):([A-Za-z0-9_-]{1,40})(?:=([^\s@]{1,3}))?@(-?\d+(?:\.\d+)?(?:e-\d+)?)(?:,(-?\d+(?:\.\d+)?(?:e-\d+)?))?$/;
 
 /** The letter a man gets from his name when none is written: his name without digits. */
 function letterOf(id: string): string {
@@ -80,12 +80,8 @@ export function parseLook(text: string, name = text): Result<Look, NotationProbl
 
 /** The line of notation of a look; `parseLook` gives the same men back, in the same order. */
 export function printLook(look: Look): string {
-  const standard = STANDARD_LINE.every((man) =>
-    look.players.some((player) => JSON.stringify(player) === JSON.stringify(man)),
-  );
-  const rest = standard
-    ? look.players.filter((player) => STANDARD_LINE.every((man) => man.id !== player.id))
-    : look.players;
+  const standard = STANDARD_LINE.every((man, index) => JSON.stringify(look.players[index]) === JSON.stringify(man));
+  const rest = standard ? look.players.slice(STANDARD_LINE.length) : look.players;
   return [...(standard ? ['line'] : []), ...rest.map(printPlayer)].join(' ');
 }
 

@@ -37,7 +37,7 @@ export const lookNames: NameCodec<LookNames> = {
     write: (gap) => `${gap.letter}-${gap.side}`,
     expected: 'a gap such as A-left',
   },
-  who: { read: (text) => asRoleId(text), write: (who) => who, expected: 'a role' },
+  who: { read: (text) => (text === '' ? null : asRoleId(text)), write: (who) => who, expected: 'a role' },
   side: {
     read: (text): Side | 'middle' | null => wordOf([...SIDES, 'middle'] as const, text),
     write: (side) => side,
@@ -81,7 +81,7 @@ function writeGapRef(gap: GapRef): string {
 }
 
 function readWho(text: string): Who | null {
-  if (text.startsWith('@')) return { kind: 'role', role: asRoleId(text.slice(1)) };
+  if (text.startsWith('@')) return text === '@' ? null : { kind: 'role', role: asRoleId(text.slice(1)) };
   const [head, tail] = splitLast(text);
   const side = wordOf(['call', 'away'] as const, tail);
   return side === null || head === '' ? null : { kind: 'group', group: asGroupId(head), side };
@@ -95,7 +95,7 @@ function readReceiver(text: string): ReceiverRef | null {
   if (text === 'back') return { kind: 'back' };
   const [head, tail] = splitLast(text);
   const side = wordOf(SIDE_REFS, tail);
-  const number = /^#([1-5])$/.exec(head)?.[1];
+  const number = /^#([1-9]|1[01])$/.exec(head)?.[1];
   return side === null || number === undefined ? null : { kind: 'number', side, number: Number(number) };
 }
 
