@@ -84,12 +84,11 @@ export function drawHeader(pen: Pen, area: Area, input: PrintInput, sheet: Sheet
   drawSign(pen, sheet.report.verdict, right - wordWidth - 19, area.top + 1.5, 14);
   pen.draw(word, FACES.verdict, right - wordWidth, area.top + 2.5);
   let y = area.top;
-  const name = continued ? `${sheet.title.call} (continued)` : sheet.title.call;
-  for (const line of pen.lines(name, FACES.call, area.width - wordWidth - 34, 2)) {
+  for (const line of pen.lines(sheet.title.call, FACES.call, area.width - wordWidth - 34, 2)) {
     pen.draw(line, FACES.call, area.left, y);
     y += lineHeight(FACES.call);
   }
-  for (const text of titleLines(input, sheet)) {
+  for (const text of titleLines(input, sheet, continued)) {
     for (const line of pen.lines(text, FACES.title, area.width, 2)) {
       pen.draw(line, FACES.title, area.left, y);
       y += lineHeight(FACES.title);
@@ -103,11 +102,11 @@ export function drawHeader(pen: Pen, area: Area, input: PrintInput, sheet: Sheet
   return y + 8;
 }
 
-function titleLines(input: PrintInput, { title }: Sheet): readonly string[] {
+function titleLines(input: PrintInput, { title }: Sheet, continued: boolean): readonly string[] {
   const { front, pressures, coverage, look, personnel, spot, callSide } = title;
   const joined = (parts: readonly string[]) => parts.filter((part) => part.trim() !== '').join(' · ');
   return [
-    joined([front, pressures, coverage]),
+    joined([continued ? 'Continued' : '', front, pressures, coverage]),
     joined([look, personnel === '' ? '' : `personnel ${personnel}`, spot, callSide, input.room?.name ?? '']),
   ];
 }

@@ -3,13 +3,15 @@ import { gapKey, type Gap, type Job, type Point, type Yards } from '../../engine
 import { distance, toward } from '../geometry.ts';
 import { manRadius, OFFENCE_RADIUS, type Picture } from '../picture.ts';
 import type { Ink, PathShape, Shape, Stroke, Tip } from '../shapes.ts';
+import { bendsOf, type RushLike } from './bends.ts';
 import type { DrawnJob } from './jobs.ts';
 import { ellipse, label, part, path, type Tag } from './shape.ts';
 
-type RushLike = Extract<Job, { kind: 'rush' | 'contain' }>;
-
 /** How far behind the slots a rush ends; the first that no back stands in the way of. */
 const PAST_SLOTS = [0.95, 0.75, 1.3, 1.6, 1.9, 2.2] as const;
+
+/** Where a path crosses the line: the defence's edge of the neutral zone. */
+const AT_THE_LINE: Yards = -0.05;
 
 /** Sideways step between two paths through one gap. */
 const LANE: Yards = 0.34;
@@ -70,18 +72,27 @@ function laneGaps(job: Job): readonly Gap[] {
  */
 export function jobShapes(picture: Picture, drawn: DrawnJob, lanes: Lanes, tag: Tag): readonly Shape[] {
   const shapes = jobPath(picture, drawn, lanes, tag);
-  if (drawn.as === 'only') return shapes;
   const longest = shapes.findLast((shape) => shape.kind === 'path');
-  return longest === undefined ? shapes : [...shapes, ...numberAt(longest, drawn.as, tag)];
+  if (drawn.as === 'only' || longest === undefined) return shapes;
+  const at = numberPlace(drawn, longest, lanes);
+  const look = { size: 0.56, ink: 'muted', bold: true, halo: true } as const;
+  return [...shapes, label({ ...part(tag, 'which'), layer: 'sign' }, at, drawn.as === 'first' ? '1' : '2', look)];
 }
 
-/** "1" or "2" beyond the tip of a path. */
-function numberAt(shape: PathShape, as: 'first' | 'second', tag: Tag): readonly Shape[] {
-  const [end, before] = [shape.points.at(-1), shape.points.at(-2)];
-  if (end === undefined || before === undefined) return [];
-  const at = toward(end, before, -0.45);
-  const look = { size: 0.56, ink: 'muted', bold: true, halo: true } as const;
-  return [label({ ...part(tag, 'which'), layer: 'sign' }, at, as === 'first' ? '1' : '2', look)];
+/**
+ * Beyond the tip; but beside a contain path, or one that shares its gap, just behind the slots on the free side, because tips
+ * crowd there.
+ */
+function numberPlace(drawn: DrawnJob, shape: PathShape, lanes: Lanes): Point {
+  const { job, aligned } = drawn;
+  const [end = aligned, before = end] = [shape.points.at(-1), shape.points.at(-2)];
+  const beyond = toward(end, before, -0.45);
+  const crossing = shape.points.find((point) => point.y === AT_THE_LINE);
+  if ((job.kind !== 'rush' && job.kind !== 'contain') || crossing === undefined) return beyond;
+  const [gap] = job.gaps;
+  const lane = gap === undefined ? 0 : Math.sign(lanes.offset(drawn, gap));
+  if (job.kind === 'rush' && lane === 0) return beyond;
+  return { x: crossing.x + 0.42 * (lane === 0 ? Math.sign(crossing.x) : lane), y: lanes.slotBottom - 0.35 };
 }
 
 function jobPath(picture: Picture, drawn: DrawnJob, lanes: Lanes, tag: Tag): readonly Shape[] {
@@ -137,8 +148,9 @@ function rushPath(picture: Picture, drawn: DrawnJob, job: RushLike, lanes: Lanes
     job.kind === 'rush'
       ? [{ x, y: rushEnd(picture, x, lanes.slotBottom) }]
       : [{ x, y: lanes.slotBottom }, containEnd(picture, x, lanes.slotBottom)];
-  const bends = wayTo(picture, start, x, job);
-  const points = setOut(start, x, bends, [{ x, y: -0.05 }, ...after], manRadius(aligned.role.letter));
+  const neighbour = job.track.kind === 'past' ? picture.manAt(job.track.neighbour) : null;
+  const bends = bendsOf(job, start, x, neighbour);
+  const points = setOut(start, x, bends, [{ x, y: AT_THE_LINE }, ...after], manRadius(aligned.role.letter));
   const curved = job.manner === 'loop' || job.track.kind === 'past' || job.kind === 'contain';
   return [drawnPath(tag, drawn, PENS[job.kind], points, curved)];
 }
@@ -168,63 +180,13 @@ function rushEnd(picture: Picture, x: Yards, slotBottom: Yards): Yards {
 function containEnd(picture: Picture, x: Yards, slotBottom: Yards): Point {
   const passer = picture.passer ?? { x: 0, y: -5 };
   const side = x < passer.x ? -1 : 1;
-  const y = Math.min(slotBottom - 0.6, Math.max(-5.5, Math.min(-4, passer.y)));
+  const y = Math.min(slotBottom - 1.2, Math.max(-5.5, Math.min(-4, passer.y)));
   const outside = passer.x + side * Math.max(2.4, Math.abs(x - passer.x) * 0.8 + 0.5);
   const backs = [...picture.analysis.facts.players.values()];
   const clear = (at: Point) => backs.every((back) => distance(back, at) > OFFENCE_RADIUS + 0.55);
   const ends = [0.4, 0.8, 1.2].map((wider) => ({ x: outside + side * wider, y }));
   const nearest = { x: outside, y };
   return [nearest, ...ends].find(clear) ?? nearest;
-}
-
-/** The bends between where he stands and the line. */
-function wayTo(picture: Picture, start: Point, x: Yards, job: RushLike): readonly Point[] {
-  const neighbour = job.track.kind === 'past' ? picture.manAt(job.track.neighbour) : null;
-  if (job.track.kind === 'past' && neighbour !== null) return [pastNeighbour(neighbour, start, x, job.track.how)];
-  const side = Math.sign(x - start.x);
-  const far = Math.abs(x - start.x);
-  switch (job.manner) {
-    case 'slant':
-      // A flat first step, then up the gap.
-      return far < 0.5 ? [] : [{ x: x - side * 0.3, y: Math.max(0.45, start.y - 0.3) }];
-    case 'loop':
-      // Back off the ball and round whoever stands between.
-      if (far < 1.1) return [{ x: x + side * 0.25, y: start.y + 0.1 }];
-      return [
-        { x: start.x + side * far * 0.35, y: start.y + 0.75 },
-        { x: x - side * 0.1, y: start.y + 0.35 },
-      ];
-    case 'penetrate':
-    case 'two-gap':
-    case 'read':
-      return [];
-    default:
-      return assertNever(job.manner);
-  }
-}
-
-/** Where he passes his neighbour: between him and the ball, behind him, or off one of his hips. */
-function pastNeighbour(
-  neighbour: Point,
-  start: Point,
-  x: Yards,
-  how: 'under' | 'over' | 'inside-hip' | 'outside-hip',
-): Point {
-  const outward = neighbour.x === 0 ? Math.sign(start.x - x) || 1 : Math.sign(neighbour.x);
-  // When the neighbour has left his place for the far side of the gap, the bend need not go all the way to it.
-  const beside = Math.min(Math.max(start.x, x), Math.max(Math.min(start.x, x), neighbour.x));
-  switch (how) {
-    case 'under':
-      return { x: beside, y: neighbour.y - 0.78 };
-    case 'over':
-      return { x: beside, y: neighbour.y + 0.95 };
-    case 'inside-hip':
-      return { x: neighbour.x - outward * 0.85, y: neighbour.y + 0.3 };
-    case 'outside-hip':
-      return { x: neighbour.x + outward * 0.85, y: neighbour.y + 0.3 };
-    default:
-      return assertNever(how);
-  }
 }
 
 /** Short heads from a two-gap man into both his gaps. */
