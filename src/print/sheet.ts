@@ -48,7 +48,7 @@ function drawPicture(flow: Flow, { scene, flip, title }: Sheet, height: number):
 
 /** The key to the picture, in rows as full as they get. */
 function legendBlock(flow: Flow): Block {
-  const sample = { width: 21, height: 9 } as const;
+  const sample = { width: 18, height: 9 } as const;
   const { left, width } = flow.area;
   const rowHeight = sample.height + 1;
   const wide = (text: string) => sample.width + 2 + flow.pen.width(text, FACES.small);

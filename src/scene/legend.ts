@@ -67,5 +67,9 @@ export const LEGEND: readonly LegendEntry[] = [
       width: 0.14,
     }),
   ),
+  entry(
+    'by 1st or 2nd',
+    label(decoration('text', 'sign'), { x: 0, y: 0 }, '1 2', { size: 0.8, ink: 'muted', bold: true }),
+  ),
   entry('force', label(decoration('text', 'sign'), { x: 0, y: 0 }, 'F', { size: 0.8, ink: 'muted', bold: true })),
 ];

@@ -52,7 +52,7 @@ function freest(picture: Picture, sign: Sign, paths: readonly (readonly Point[])
     const free = Math.min(
       ...taken.map((other) => distance(other, place) - 0.4),
       ...across.flatMap((point) => [
-        ...men.map((man) => distance(man, point) - 0.4),
+        ...men.map((man) => distance(man, point) - manRadius(man.role.letter)),
         ...paths.map((points) => distanceToPath(point, points)),
       ]),
     );
