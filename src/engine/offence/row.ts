@@ -9,6 +9,9 @@ import { gapsEqual } from '../gaps.ts';
  */
 const LINE_DEPTH: Yards = 1.5;
 
+/** Nobody deeper than this plays like a linebacker, in yards: the depth of the box, as alignment has it (ours). */
+export const LINEBACKER_DEPTH: Yards = 6.5;
+
 /** Whether a defender is at a lineman's depth, whatever room he belongs to. */
 export function isAtLine(man: { readonly y: Yards }): boolean {
   return man.y <= LINE_DEPTH;

@@ -1,0 +1,151 @@
+import { compareBy, ok, refused, type Result } from '../../../base/index.ts';
+import { because, datum, fact } from '../../because.ts';
+import { signOf } from '../../facts/surface.ts';
+import { gapsEqual } from '../../gaps.ts';
+import type { Because, Gap, RoleId, Yards } from '../../types/index.ts';
+import { GAP_LETTERS, type Side } from '../../vocabulary.ts';
+import { isAtLine, LINEBACKER_DEPTH, thousandths } from '../row.ts';
+import { readMan } from './readMan.ts';
+import type { ManRule, OptionDuties, OptionMan, OptionRule, ReadOutcome, RunPicture } from './types.ts';
+import { OPTION_PHASES, type OptionPhase, type ReadReaction } from './vocabulary.ts';
+
+const outwardOf = (man: OptionMan, side: Side): Yards => man.x * signOf(side);
+const owns = (man: OptionMan, gaps: readonly Gap[]): boolean =>
+  man.gaps.some((own) => gaps.some((gap) => gapsEqual(own, gap)));
+
+/**
+ * Who has the dive, the quarterback and the pitch once the read man does what he does. He takes the phase his reaction takes;
+ * the others go to whoever owns their gaps. If the read man crashed out of the passer's gap and nobody else owns it, the
+ * linebacker from the next gap inside goes over the top for him (the exchange), else a man from outside comes. The pitch goes
+ * to a man outside who has nothing yet, the owner of its gap first, else the nearest to the edge.
+ * Sources: "Teaching Gap Exchanges & Defending the Zone Read", MatchQuarters; "Defending the zone-read: athleticism and the
+ * 'scrape-exchange'", Smart Football; "Blitzing Zone Read from the 3-3-5", Blitzology, 2015.
+ * Refused for a run without an option, and where nobody stands where the read man should.
+ */
+export function optionDuties(
+  picture: RunPicture,
+  men: readonly OptionMan[],
+  reaction: ReadReaction,
+): Result<OptionDuties, Because> {
+  const { option, keeper, read, pitch } = picture;
+  if (option === null || keeper === null || read === null) return refused(fact('this run has no option'));
+  const role = readMan(picture, men);
+  const man = men.find((each) => each.role === role);
+  if (man === undefined) return refused(fact('nobody stands where the read man should', read.words));
+  const outcome = reaction === 'crash' ? option.ifCrash : option.ifWait;
+  const others = men.filter((each) => each !== man);
+  const first = (phase: OptionPhase): readonly RoleId[] => (outcome.takes === phase ? [man.role] : []);
+
+  const keepers = others.filter((each) => owns(each, [keeper.where]));
+  const scraper = outcome.takes === 'quarterback' || keepers.length > 0 ? null : overTheTop(others, man, keeper.where);
+  const quarterback = [...first('quarterback'), ...rolesOf(keepers), ...(scraper === null ? [] : [scraper.role])];
+  const divers = others.filter((each) => owns(each, option.give) && each !== scraper);
+  const dive = [...first('dive'), ...rolesOf(divers)];
+  const used = new Set([man.role, ...quarterback, ...dive]);
+  const free = others.filter((each) => !used.has(each.role));
+  const outside = pitch === null || outcome.takes === 'pitch' ? null : onPitch(free, pitch.where, read);
+  const duties = {
+    dive,
+    quarterback,
+    pitch: [...first('pitch'), ...(outside === null ? [] : [outside.role])],
+  };
+  const phases = phasesOf(option, pitch);
+  return ok({
+    ball: outcome.ball,
+    ...duties,
+    missing: phases.filter((phase) => duties[phase].length === 0),
+    because: reasons(picture, man, reaction, outcome, scraper),
+  });
+}
+
+function rolesOf(men: readonly OptionMan[]): readonly RoleId[] {
+  return men.map((man) => man.role);
+}
+
+/** The phases this concept has. */
+function phasesOf({ give }: OptionRule, pitch: RunPicture['pitch']): readonly OptionPhase[] {
+  return OPTION_PHASES.filter((phase) =>
+    phase === 'dive' ? give.length > 0 : phase === 'pitch' ? pitch !== null : true,
+  );
+}
+
+/**
+ * Who replaces the read man in the passer's gap: off the line and on that side, a man whose own gap is beside it (he goes over
+ * the top) before a man with no gap (he comes from outside), the nearest first.
+ */
+function overTheTop(men: readonly OptionMan[], read: OptionMan, gap: Gap): OptionMan | null {
+  const beside = (man: OptionMan): boolean =>
+    man.gaps.some((own) => own.side === gap.side && Math.abs(rank(own) - rank(gap)) === 1);
+  const [scraper] = men
+    .filter((man) => !isAtLine(man) && man.y <= LINEBACKER_DEPTH && outwardOf(man, gap.side) > 0)
+    .filter((man) => beside(man) || man.gaps.length === 0)
+    .sort(
+      compareBy(
+        (man) => (beside(man) ? 0 : 1),
+        (man) => thousandths(Math.abs(man.x - read.x)),
+        (man) => thousandths(man.y),
+        (man) => man.role,
+      ),
+    );
+  return scraper ?? null;
+}
+
+function rank(gap: Gap): number {
+  return GAP_LETTERS.indexOf(gap.letter);
+}
+
+/** Who has the pitch: the owner of its gap, else whoever outside the tackle is nearest to the edge. */
+function onPitch(free: readonly OptionMan[], where: Gap, read: ManRule): OptionMan | null {
+  const way = (man: OptionMan): number => thousandths(Math.hypot(outwardOf(man, where.side) - read.reach, man.y));
+  const [nearest] = free
+    .filter((man) => owns(man, [where]) || outwardOf(man, where.side) > read.from)
+    .sort(
+      compareBy(
+        (man) => (owns(man, [where]) ? 0 : 1),
+        way,
+        (man) => man.role,
+      ),
+    );
+  return nearest ?? null;
+}
+
+function reasons(
+  { read, keeper }: RunPicture,
+  man: OptionMan,
+  reaction: ReadReaction,
+  { takes, ball }: ReadOutcome,
+  scraper: OptionMan | null,
+): Because {
+  const data = {
+    who: datum.role(man.role),
+    how: datum.word(REACTION_WORDS[reaction]),
+    phase: datum.word(takes),
+    ball: datum.word(BALL_WORDS[ball]),
+  };
+  const scrapes =
+    scraper === null || keeper === null
+      ? []
+      : [
+          because('{who} goes over the top to {gap} in his place', {
+            who: datum.role(scraper.role),
+            gap: datum.gap(keeper.where),
+          }),
+        ];
+  return because(
+    'by rule, {who} is read: he {how} and takes the {phase}, so the ball is {ball}',
+    data,
+    ...(read === null ? [] : [read.words]),
+    ...scrapes,
+  );
+}
+
+const REACTION_WORDS: Readonly<Record<ReadReaction, string>> = {
+  crash: 'comes down inside',
+  square: 'stays square',
+  upfield: 'goes upfield',
+};
+const BALL_WORDS: Readonly<Record<ReadOutcome['ball'], string>> = {
+  give: 'handed off',
+  keep: 'kept',
+  pitch: 'pitched',
+};
