@@ -14,16 +14,16 @@ const HIGH = 0.6;
 /** What the lines and boxes of the board mean. */
 export const LEGEND: readonly LegendEntry[] = [
   entry('rush', 'rush', line({ ink: 'rush', width: 0.15, stroke: 'solid', tip: 'filled-head' })),
-  entry('contain', 'rush and contain', line({ ink: 'rush', width: 0.15, stroke: 'solid', tip: 'bar' })),
+  entry('contain', 'contain', line({ ink: 'rush', width: 0.15, stroke: 'solid', tip: 'bar' })),
   entry('fit', 'fits a gap', line({ ink: 'fit', width: 0.13, stroke: 'dotted', tip: 'tee' })),
-  entry('drop', 'drops to a zone', line({ ink: 'drop', width: 0.08, stroke: 'solid', tip: 'none' }, 0.35), zone()),
+  entry('drop', 'drop', line({ ink: 'drop', width: 0.08, stroke: 'solid', tip: 'none' }, 0.35), zone()),
   entry('man', 'man', line({ ink: 'man', width: 0.1, stroke: 'dashed', tip: 'open-head' })),
-  entry('second', 'told by the second', line({ ink: 'rush', width: 0.15, stroke: 'double', tip: 'filled-head' })),
-  entry('owned', 'gap with its owner', slot(false)),
+  entry('second', 'the second’s', line({ ink: 'rush', width: 0.15, stroke: 'double', tip: 'filled-head' })),
+  entry('owned', 'gap, owner', slot(false)),
   entry('open', 'open gap', slot(true)),
-  entry('unsure', 'his gap, if he comes', letters('N?')),
-  entry('told', 'told by the first', letters('1')),
-  entry('both', 'told by both', letters('1+2')),
+  entry('unsure', 'if he comes', letters('N?')),
+  entry('told', 'the first’s', letters('1')),
+  entry('both', 'both', letters('1+2')),
   entry('force', 'force', letters('F')),
 ];
 

@@ -28,15 +28,38 @@ for (const [width, height] of [
     await openApp(page);
     await screenOf(page).man('Defence, N').click();
     const faults = await page.evaluate(() => {
+      const clips = (box: Element): boolean =>
+        getComputedStyle(box).overflowY !== 'visible' && box !== document.documentElement;
+      // The part of an element that is not scrolled away above or below the edge of a box it lies in.
+      const seen = (element: Element): { left: number; right: number; top: number; bottom: number } => {
+        const { left, right, ...rest } = element.getBoundingClientRect().toJSON() as DOMRect;
+        let { top, bottom } = rest;
+        for (let box = element.parentElement; box !== null; box = box.parentElement) {
+          if (!clips(box)) continue;
+          const edge = box.getBoundingClientRect();
+          top = Math.max(top, edge.top);
+          bottom = Math.min(bottom, edge.bottom);
+        }
+        return { left, right, top, bottom };
+      };
+      // The box sideways beyond which an element cannot be seen, or only by scrolling sideways.
+      const frame = (element: Element): { left: number; right: number } => {
+        for (let box = element.parentElement; box !== null; box = box.parentElement) {
+          if (clips(box)) return box.getBoundingClientRect();
+        }
+        return { left: 0, right: document.documentElement.clientWidth };
+      };
       const shown = [
         ...document.querySelectorAll('button, select, input, summary, .field-stage, .gap-row, .verdict-banner'),
       ]
         .filter((element) => element.checkVisibility() && !element.matches('.unseen, .segment input'))
-        .map((element) => ({ element, box: element.getBoundingClientRect() }))
-        .filter(({ element, box }) => box.width > 0 && element.closest('.strip-row') === null);
+        .map((element) => ({ element, box: seen(element) }))
+        .filter(
+          ({ element, box }) => box.right > box.left && box.bottom > box.top && element.closest('.strip-row') === null,
+        );
       const name = (element: Element): string => `${element.className} ${(element.textContent || '').slice(0, 30)}`;
       const wide = shown
-        .filter(({ box }) => box.left < 0 || box.right > document.documentElement.clientWidth + 1)
+        .filter(({ element, box }) => box.left < frame(element).left - 1 || box.right > frame(element).right + 1)
         .map(({ element }) => `sticks out: ${name(element)}`);
       const over = shown.flatMap((a, index) =>
         shown

@@ -128,11 +128,11 @@ test('a call is kept, renamed and deleted, and every step can be taken back', as
   await page.getByRole('dialog').getByLabel('Name of the call').fill('Reed');
   await page.getByRole('dialog').getByRole('button', { name: 'Keep' }).click();
   await expect(kept.locator('option:checked')).toHaveText('Reed');
-  await page.getByRole('button', { name: 'Rename…' }).click();
+  await page.getByRole('button', { name: 'Rename… the call' }).click();
   await page.getByLabel('New name').fill('Sedge Reed');
   await page.keyboard.press('Enter');
   await expect(kept.locator('option:checked')).toHaveText('Sedge Reed');
-  await page.getByRole('button', { name: 'Delete', exact: true }).click();
+  await page.getByRole('button', { name: 'Delete the call' }).click();
   await expect(kept.locator('option', { hasText: 'Sedge Reed' })).toHaveCount(0);
   for (let steps = 0; steps < 3; steps += 1) await page.keyboard.press('Control+z');
   await expect(page.getByRole('button', { name: 'Undo' })).toBeDisabled();

@@ -1,6 +1,7 @@
 import type { ReactElement } from 'react';
 import { ZOOMS, type Zoom } from '../../store/index.ts';
 import { Radios } from '../parts/Choice.tsx';
+import { VERDICT_NAMES, VerdictMark } from '../parts/VerdictMark.tsx';
 import type { BoardModel } from '../session/model.ts';
 import { useSession } from '../session/session.ts';
 import { BALL_WORDS } from '../session/words.ts';
@@ -37,7 +38,12 @@ function BoardHead({ model }: { readonly model: BoardModel }): ReactElement {
   return (
     <header className="board-head">
       <div>
-        <h2 id="board-title">{analysis.setup.look.name}</h2>
+        <div className="board-names">
+          <h2 id="board-title">{analysis.setup.look.name}</h2>
+          <span className="verdict-word board-verdict">
+            <VerdictMark verdict={analysis.verdict} /> {VERDICT_NAMES[analysis.verdict]}
+          </span>
+        </div>
         <p className="board-sub">
           {analysis.facts.personnel} personnel, {BALL_WORDS[analysis.setup.spot]}
           {view.turned ? ', offence at the bottom' : ', defence at the bottom'}

@@ -1,21 +1,19 @@
 import { useState, type ReactElement } from 'react';
 import { LEGEND } from '../../editor/index.ts';
+import { isRoomy } from '../parts/roomy.ts';
 import { LIGHT_THEME, toSvg } from '../../scene/index.ts';
 
 /** Width of a little picture, in CSS pixels. */
-const PICTURE = 45;
+const PICTURE = 40;
 
 const PICTURES = LEGEND.map(({ key, words, picture }) => {
   const svg = toSvg(picture, LIGHT_THEME, { flip: false, width: PICTURE });
   return { key, words, address: `data:image/svg+xml;charset=utf-8,${encodeURIComponent(svg)}` };
 });
 
-/** Narrower than this the legend starts folded, so that the field keeps its room. */
-const ROOMY = '(min-width: 1280px)';
-
-/** What the lines and boxes on the field mean. */
+/** What the lines and boxes on the field mean; folded at first where the field needs the room. */
 export function Legend(): ReactElement {
-  const [open] = useState(() => window.matchMedia(ROOMY).matches);
+  const [open] = useState(isRoomy);
   return (
     <details className="legend" open={open}>
       <summary>What the lines mean</summary>

@@ -1,4 +1,4 @@
-import { memo, useId, useMemo, type ReactElement } from 'react';
+import { memo, useEffect, useId, useMemo, useRef, type ReactElement } from 'react';
 import { readLook, type Look, type LookId, type Place, type RuleLevel, type Verdict } from '../../engine/index.ts';
 import { buildLookScene, LIGHT_THEME, toSvg } from '../../scene/index.ts';
 import { looksShown, type AppState } from '../../store/index.ts';
@@ -78,8 +78,12 @@ const LookCard = memo(function LookCard(props: CardProps): ReactElement {
     const svg = toSvg(buildLookScene(facts, level, spot), LIGHT_THEME, { flip: turned, width: DIAGRAM });
     return `data:image/svg+xml;charset=utf-8,${encodeURIComponent(svg)}`;
   }, [facts, level, spot, turned]);
+  const card = useRef<HTMLLabelElement>(null);
+  useEffect(() => {
+    if (chosen) card.current?.scrollIntoView({ block: 'nearest', inline: 'nearest' });
+  }, [chosen]);
   return (
-    <label className={`look-card${verdict === null ? '' : ` look-${verdict}`}`} data-look={look.id}>
+    <label ref={card} className={`look-card${verdict === null ? '' : ` look-${verdict}`}`} data-look={look.id}>
       <input
         type="radio"
         className="unseen"

@@ -46,10 +46,10 @@ export function CallButtons(): ReactElement {
       {call !== null && (
         <>
           <button type="button" disabled={readOnly} onClick={() => setAsking('rename')}>
-            Rename…
+            Rename…<span className="unseen"> the call</span>
           </button>
           <button type="button" disabled={readOnly} onClick={actions.remove}>
-            Delete
+            Delete<span className="unseen"> the call</span>
           </button>
         </>
       )}

@@ -1,10 +1,13 @@
-import { useMemo, type ReactElement } from 'react';
+import { useEffect, useMemo, useRef, type ReactElement } from 'react';
 import { PlayerList, SpotFields, type ManRow } from '../../editor/index.ts';
 import type { Point } from '../../engine/index.ts';
-import { clearHand, moveMan, sameMan, type Man } from '../../store/index.ts';
+import { clearHand, manKey, moveMan, sameMan, type Man } from '../../store/index.ts';
+import { isRoomy } from '../parts/roomy.ts';
+import { useSettled } from '../parts/useSettled.ts';
 import type { BoardModel } from '../session/model.ts';
 import { useCommit, useSession } from '../session/session.ts';
 import { manName } from './manName.ts';
+import { placedBy } from './placedBy.ts';
 import { manRows } from './rows.ts';
 
 interface Props {
@@ -26,7 +29,7 @@ export function PlayersPanel({ model, placing, onPlacing }: Props): ReactElement
     commit({
       label: `moved ${manName(man, model.lexicon)}`,
       look: model.state.board.look,
-      gesture: `${gesture} ${manName(man, model.lexicon)}`,
+      gesture: `${gesture} ${manKey(man)}`,
       change: (playbook) => moveMan(playbook, store.get().board, man, to),
     });
   };
@@ -34,8 +37,7 @@ export function PlayersPanel({ model, placing, onPlacing }: Props): ReactElement
     <section className="panel players-panel" aria-labelledby="players-title">
       <h2 id="players-title">Players on the field</h2>
       <p className="hint" id="players-help">
-        Pick one here or on the field. Arrow keys move him a quarter of a yard, with Shift a yard; Page Up and Page Down
-        go to the next man.
+        Pick one here or on the field. Arrows move him ¼ yard, with Shift 1 yard; Page Down: the next man.
       </p>
       <PlayerList
         rows={rows}
@@ -60,19 +62,30 @@ function ManCard({ model, row, placing, onPlacing, onMove }: CardProps): ReactEl
   const { store } = useSession();
   const { readOnly } = model.state;
   const { man } = row;
+  const card = useRef<HTMLDivElement>(null);
+  const key = manKey(man);
+  useEffect(() => {
+    // Elsewhere this would scroll the field away from under his finger.
+    if (isRoomy()) card.current?.scrollIntoView({ block: 'nearest' });
+  }, [key]);
   const job = man.kind === 'defender' ? model.report.jobs.find(({ role }) => role === man.role) : undefined;
   return (
-    <div className="man-card">
+    <div className="man-card" ref={card}>
       <h3>{job === undefined ? manName(man, model.lexicon) : `${job.letter} · ${job.name}`}</h3>
       {job !== undefined && (
         <>
-          <p className="man-aligns">{job.aligns}</p>
+          <p className="man-aligns">
+            Lines up: {job.aligns} ({placedBy(model.analysis, job.role)})
+          </p>
           <p className="man-job">{job.job}</p>
         </>
       )}
+      <p className="unseen" role="status">
+        {useSettled(spotText(row, job?.aligns ?? null))}
+      </p>
       <SpotFields
         // Another man is another pair of fields: nothing half typed goes over to him.
-        key={`${man.kind} ${manName(man, model.lexicon)}`}
+        key={key}
         at={row.at}
         offence={man.kind === 'offence'}
         disabled={readOnly}
@@ -87,6 +100,13 @@ function ManCard({ model, row, placing, onPlacing, onMove }: CardProps): ReactEl
       </div>
     </div>
   );
+}
+
+/** Where he stands, as it is read out once he stands still. */
+function spotText({ letter, at }: ManRow, aligns: string | null): string {
+  const across = at.x === 0 ? 'over the ball' : `${Math.abs(at.x).toFixed(2)} ${at.x < 0 ? 'left' : 'right'}`;
+  const place = `${letter}: ${across}, ${Math.abs(at.y).toFixed(2)} deep`;
+  return aligns === null ? place : `${place}, ${aligns}`;
 }
 
 function BackToRule({ model, man }: { readonly model: BoardModel; readonly man: Man }): ReactElement | null {

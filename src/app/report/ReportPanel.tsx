@@ -2,12 +2,13 @@ import type { ReactElement } from 'react';
 import type { Report } from '../../report/index.ts';
 import { VerdictMark } from '../parts/VerdictMark.tsx';
 import { WhyFold } from '../parts/Why.tsx';
+import { placedBy } from '../players/placedBy.ts';
 import type { BoardModel } from '../session/model.ts';
 import { useSession } from '../session/session.ts';
 import { FindingList } from './FindingList.tsx';
 import { JobTable } from './JobTable.tsx';
 import { LinemanTable } from './LinemanTable.tsx';
-import { useSettled } from './useSettled.ts';
+import { useSettled } from '../parts/useSettled.ts';
 
 /** What the check says of this call in this look. */
 export function ReportPanel({ model }: { readonly model: BoardModel }): ReactElement {
@@ -32,6 +33,7 @@ export function ReportPanel({ model }: { readonly model: BoardModel }): ReactEle
       <h3>All eleven</h3>
       <JobTable
         rows={report.jobs}
+        placedBy={(role) => placedBy(analysis, role)}
         selected={view.selected?.kind === 'defender' ? view.selected.role : null}
         onSelect={(role) => store.setView({ selected: { kind: 'defender', role } })}
       />

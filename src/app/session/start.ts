@@ -83,8 +83,17 @@ function textOf(store: AppStore): () => string {
 }
 
 function followChanges(store: AppStore, saver: Saver): void {
+  let asked = false;
   store.subscribe((state, before) => {
-    if (state.playbook !== before.playbook) saver.changed(textOf(store));
+    if (state.playbook === before.playbook) return;
+    saver.changed(textOf(store));
+    // Asked once there is work to lose: the browser then does not clear it to make room. It may say no; files are the answer.
+    if (!asked && 'storage' in navigator) void navigator.storage.persist().catch(() => false);
+    asked = true;
+  });
+  window.addEventListener('beforeunload', (event) => {
+    const { kind } = saver.status();
+    if (kind === 'saving' || kind === 'failed') event.preventDefault();
   });
 }
 

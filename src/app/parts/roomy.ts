@@ -1,0 +1,4 @@
+/** Whether all columns stand side by side, each scrolling on its own (the same width as in layout.css). */
+export function isRoomy(): boolean {
+  return window.matchMedia('(min-width: 1280px)').matches;
+}
