@@ -183,3 +183,25 @@ describe('the two columns of a job', () => {
     expect(found?.pass).toEqual(pass);
   });
 });
+
+describe('contain told without a gap', () => {
+  it('has no side to contain on: a plain rush', () => {
+    const noGap = tell('end-call', 'movement', 'contain C-call');
+    const first = pressure(
+      'p',
+      [
+        {
+          ...noGap,
+          cases: noGap.cases.map((each) =>
+            each.job.kind === 'contain' ? { ...each, job: { ...each.job, gaps: [] } } : each,
+          ),
+        },
+      ],
+      RIGHT,
+    );
+    const { assignments } = analyse(frozen(setup({ look: LOOKS['11 tight end'], first, coverage: NOTHING })));
+    const end = assignments.find(({ aligned }) => aligned.role.letter === 'RE');
+    expect(end?.pass).toEqual({ kind: 'rush' });
+    expect(end?.run.gaps).toEqual([]);
+  });
+});

@@ -208,6 +208,17 @@ describe('reading a look', () => {
     expect(readLook(reversed, 'college', 'left')).toEqual(readLook(drawn, 'college', 'left'));
   });
 
+  it('nor where two men are drawn on one spot', () => {
+    const drawn = look('line te:Y@4 te:U@4 wr:X@-14 wr:W@-14 qb:Q@0,-5 rb:B@-1.5,-5');
+    const twoBacks = look('line te:Y@4 wr:X@-14 wr:Z@14,-1.5 qb:Q@0,-5 rb:B@-1.5,-5 rb:A@-1.5,-5');
+    for (const one of [drawn, twoBacks]) {
+      const reversed = { ...one, players: [...one.players].reverse() };
+      expect(readLook(reversed, 'college', 'left')).toEqual(readLook(one, 'college', 'left'));
+    }
+    expect(bodies(readLook(drawn, 'college', 'left'))).toBe('C G1 T1 | C G2 T2 U Y');
+    expect(readLook(twoBacks, 'college', 'left').backs.map(({ player }) => player)).toEqual(['A', 'B']);
+  });
+
   it('knows who is on the line and who passes', () => {
     const facts = factsOf('line te:Y@4 wr:X@-14 wr:H@-7,-1.5 wr:Z@14,-1.5 qb:Q@0,-5 rb:B@-1.5,-5');
     expect(facts.onLine).toEqual(['X', 'T1', 'G1', 'C', 'G2', 'T2', 'Y']);

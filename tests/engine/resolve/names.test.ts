@@ -157,6 +157,14 @@ const RECEIVERS: readonly ReceiverRow[] = [
   { name: 'the back on my side', look: SPLIT, ref: 'back', callSide: 'right', mySide: 'left', found: 'F' },
   { name: 'the back on my side, right', look: SPLIT, ref: 'back', callSide: 'left', mySide: 'right', found: 'T' },
   {
+    name: 'nobody’s side and no call: the back on the left',
+    look: SPLIT,
+    ref: 'back',
+    callSide: null,
+    mySide: null,
+    found: 'F',
+  },
+  {
     name: 'no back',
     look: 'line wr:X@-14 wr:H@-7,-1.5 wr:V@6,-1.5 wr:A@10,-1.5 wr:Z@14 qb:Q@0,-5',
     ref: 'back',

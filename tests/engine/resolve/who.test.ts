@@ -33,6 +33,8 @@ const ROWS: readonly (readonly [name: string, men: string, who: string, callSide
   ['one behind the other: the nearer to the ball is on the call side', 'SS@0,8 FS@0,12', 'safety-call', 'right', 'SS'],
   ['one behind the other: the deeper is away', 'SS@0,8 FS@0,12', 'safety-away', 'right', 'FS'],
   ['one behind the other, called left', 'SS@0,8 FS@0,12', 'safety-call', 'left', 'SS'],
+  ['on one spot: by name', 'SS@0,8 FS@0,8', 'safety-call', 'left', 'FS'],
+  ['on one spot: the other one is away', 'SS@0,8 FS@0,8', 'safety-away', 'left', 'SS'],
   ['not in this front, by role', 'LE@-3', '@N', 'left', '@N is not in this front'],
   ['not in this front, by group', 'LE@-3', 'outside-away', 'left', 'outside-away is not in this front'],
 ];
