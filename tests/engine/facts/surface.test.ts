@@ -86,6 +86,13 @@ const ROWS: readonly Row[] = [
     count: 6,
   },
   {
+    // From memory, likewise.
+    name: 'tackles over to the left',
+    look: 'ol:G1@-1.333 sn:C@0 ol:G2@1.333 ol:T2@-2.667 ol:T3@-4 wr:X@-14 wr:H@-7,-1.5 wr:A@8,-1.5 wr:Z@14 qb:Q@0,-5 rb:B@1.5,-5',
+    gaps: 'D C B A | A B',
+    count: 6,
+  },
+  {
     // From memory: the end man on the short side of an unbalanced line stands where a tackle would.
     name: 'tackles over, tight end on the short side: seven',
     look: 'te:Y@-2.667 ol:G1@-1.333 sn:C@0 ol:G2@1.333 ol:T2@2.667 ol:T3@4 wr:H@-7,-1.5 wr:A@8,-1.5 wr:Z@14 qb:Q@0,-5 rb:B@1.5,-5',
