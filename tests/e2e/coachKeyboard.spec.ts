@@ -2,6 +2,9 @@ import { readPdf } from './pdf.ts';
 import { expect, openApp, screenOf, spotOf, tabTo, test } from './coach.ts';
 import type { Locator, Page } from '@playwright/test';
 
+// A whole way through the app, on whatever machine this is.
+test.describe.configure({ timeout: 120_000 });
+
 /** Chooses in a list by typing the start of the words, as in any list. */
 async function typeInto(page: Page, list: Locator, words: string): Promise<void> {
   await tabTo(page, list);

@@ -1,6 +1,9 @@
 import { readPdf } from './pdf.ts';
 import { expect, openApp, pixelOf, screenOf, spotOf, test } from './coach.ts';
 
+// A whole way through the app, on whatever machine this is.
+test.describe.configure({ timeout: 120_000 });
+
 test('a coach combines two pressures, mends the conflict, moves a man and prints', async ({ page }) => {
   const screen = screenOf(page);
   await openApp(page);

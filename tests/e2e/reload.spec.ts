@@ -1,5 +1,8 @@
 import { expect, openApp, screenOf, spotOf, test, watch } from './coach.ts';
 
+// A whole way through the app, on whatever machine this is.
+test.describe.configure({ timeout: 120_000 });
+
 test('a change survives a reload', async ({ page }) => {
   const screen = screenOf(page);
   await openApp(page);

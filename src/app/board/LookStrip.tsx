@@ -80,7 +80,7 @@ const LookCard = memo(function LookCard(props: CardProps): ReactElement {
   }, [facts, level, spot, turned]);
   const card = useRef<HTMLLabelElement>(null);
   useEffect(() => {
-    if (chosen) card.current?.scrollIntoView({ block: 'nearest', inline: 'nearest' });
+    if (chosen && card.current !== null) showInRow(card.current);
   }, [chosen]);
   return (
     <label ref={card} className={`look-card${verdict === null ? '' : ` look-${verdict}`}`} data-look={look.id}>
@@ -108,6 +108,19 @@ const LookCard = memo(function LookCard(props: CardProps): ReactElement {
     </label>
   );
 });
+
+/** Scrolls the strip, and only the strip, until the card is in sight: the page must not move under the field. */
+function showInRow(card: HTMLElement): void {
+  const row = card.parentElement;
+  if (row === null) return;
+  const { left, right } = card.getBoundingClientRect();
+  const edge = row.getBoundingClientRect();
+  if (left < edge.left) row.scrollLeft -= edge.left - left + ROOM_BESIDE;
+  if (right > edge.right) row.scrollLeft += right - edge.right + ROOM_BESIDE;
+}
+
+/** How much of the next card is shown beside the chosen one, in CSS pixels. */
+const ROOM_BESIDE = 40;
 
 interface TallyProps {
   readonly looks: readonly Look[];
