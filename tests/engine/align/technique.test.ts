@@ -6,6 +6,10 @@ import { factsOf } from '../book.ts';
 /** A tight end on each side with a 3 ft split, as in the published numbering; and nobody outside the tackles. */
 const CLOSED = factsOf('line te:Y@4.3333 te:U@-4.3333 wr:X@-14,-1.5 wr:Z@14,-1.5 qb:Q@0,-4 rb:B@0,-7');
 const OPEN = factsOf('line wr:X@-14 wr:H@-7,-1.5 wr:A@7,-1.5 wr:Z@14 qb:Q@0,-5 rb:B@1.5,-5');
+/** Tackles 2.5 yards from the ball, so that edges fall on round numbers. */
+const HALVES = factsOf(
+  'ol:T1@-2.5 ol:G1@-1.25 sn:C@0 ol:G2@1.25 ol:T2@2.5 wr:X@-14 wr:H@-7,-1.5 wr:A@7,-1.5 wr:Z@14 qb:Q@0,-5 rb:B@1.5,-5',
+);
 
 interface Row {
   /** The number most staffs use for it. */
@@ -101,6 +105,8 @@ const BOX: readonly (readonly [name: string, facts: typeof OPEN, x: number, y: n
   ['deeper', OPEN, 0, 6.6, false],
   ['at its width', OPEN, 5.16, 4, true],
   ['wider', OPEN, 5.17, 4, false],
+  ['at its very edge', HALVES, 5, 4, true],
+  ['over its very edge', HALVES, 5.001, 4, false],
   ['the tight end makes it wider', CLOSED, 5.17, 4, true],
   ['wide of the tight end', CLOSED, 6.84, 4, false],
   ['an apex', OPEN, 6, 4.5, false],

@@ -130,6 +130,29 @@ const BACKS: readonly (readonly [name: string, backs: string, read: string])[] =
   ['nobody', 'wr:H@-7,-1.5 wr:A@7,-1.5 qb:Q@0,-5', ''],
 ];
 
+/*
+ * In the backfield: at least 2.5 yards deep and no more than 1.5 outside the tackles (conventions of this project). The line of
+ * these rows has its tackles 2.5 yards from the ball.
+ */
+const BACKFIELD: readonly (readonly [name: string, at: string, back: boolean])[] = [
+  ['just inside on the right', '4,-3', true],
+  ['just inside on the left', '-4,-3', true],
+  ['just outside on the right', '4.01,-3', false],
+  ['just outside on the left', '-4.01,-3', false],
+  ['just deep enough', '3,-2.5', true],
+  ['not deep enough', '3,-2.49', false],
+];
+
+describe('in the backfield or not', () => {
+  it.each(BACKFIELD)('%s', (_name, at, back) => {
+    const facts = factsOf(
+      `ol:T1@-2.5 ol:G1@-1.25 sn:C@0 ol:G2@1.25 ol:T2@2.5 te:Y@3.7 wr:X@-14 wr:Z@14,-1.5 wr:H@-7,-1.5 qb:Q@0,-5 rb:B@${at}`,
+    );
+    expect(facts.backs.map(({ player }) => player)).toEqual(back ? ['B'] : []);
+    expect(facts.receivers.some(({ player }) => player === 'B')).toBe(!back);
+  });
+});
+
 describe('backs and their side', () => {
   it.each(BACKS)('%s', (_name, backs, read) => {
     const facts = factsOf(`line te:Y@4 wr:X@-14 wr:Z@14,-1.5 ${backs}`);
