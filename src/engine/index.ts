@@ -7,6 +7,7 @@ export { standardChecks } from './checks/standardChecks.ts';
 export type { Check } from './checks/defineCheck.ts';
 export { fieldAt, type FieldMarks } from './facts/field.ts';
 export { readLook } from './facts/readLook.ts';
+export * from './offence/index.ts';
 export { gapKey, gapsEqual } from './gaps.ts';
 export { mirrorPlace, mirrorSetup, mirrorSide } from './mirror.ts';
 export * from './notation/index.ts';
