@@ -7,13 +7,11 @@ import {
   mirrorSetup,
   mirrorSide,
   PLACES,
-  printAssignment,
   readLook,
   SIDES,
   TURNS,
   type Analysis,
   type Front,
-  type Gap,
   type Look,
   type OffencePlayer,
   type Place,
@@ -25,6 +23,7 @@ import {
 import { compareBy } from '../../src/base/index.ts';
 import { openDocument, toSetup, type Playbook } from '../../src/document/index.ts';
 import { frozen, read } from './book.ts';
+import { digest } from './digest.ts';
 
 /** The invented team's playbook, frozen: no question asked of the engine below may change it. */
 const openBook = (): Playbook =>
@@ -80,37 +79,6 @@ const SLOW = 120_000;
 
 /** A smaller set that still has every look, pressure, turn and spot many times. */
 const SAMPLE = [...everyCase(book.fronts.slice(0, 1), PLACES)].filter((_, index) => index % 23 === 0);
-
-const flipWords = (text: string): string => text.replace(/left|right/g, (side) => (side === 'left' ? 'right' : 'left'));
-
-/** Stands, both columns, owners and findings, man by man and gap by gap in an order that has no left or right; flipped if asked. */
-function digest({ assignments, gaps, findings, verdict }: Analysis, flipped: boolean): string {
-  const words = (text: string): string => (flipped ? flipWords(text) : text);
-  const gap = ({ side, letter }: Gap): string => `${letter}-${flipped ? mirrorSide(side) : side}`;
-  const men = assignments.map((man) => {
-    const { aligned, combined, run } = man;
-    const x = (flipped ? -aligned.x : aligned.x).toFixed(6).replace(/^-(0\.0+)$/, '$1');
-    const pass = words(printAssignment(man).replace(/^.*\//, ''));
-    const column = [...run.gaps.map(gap).sort(), run.twoGaps, run.edge, run.support, pass].join();
-    return `${aligned.role.letter} ${x} ${aligned.y} ${combined.status} ${column}`;
-  });
-  const owned = gaps.map(
-    (each) =>
-      `${gap(each.gap)} ${each.owners
-        .map(({ role, how, sure, shared }) => `${role}${how}${String(sure)}${String(shared)}`)
-        .sort()
-        .join()} ${
-        each.proof === null
-          ? ''
-          : `${each.proof.gaps.map(gap).sort().join()} ${[...each.proof.reachable].sort().join()}`
-      }`,
-  );
-  const found = findings.map(
-    ({ rule, who, gaps: about, players }) =>
-      `${rule} ${[...who].sort().join()} ${about.map(gap).sort().join()} ${[...players].sort().join()}`,
-  );
-  return [verdict, ...men.sort(), ...owned.sort(), ...found.sort()].join('\n');
-}
 
 describe('mirror: everything flipped left to right gives the flipped answer', () => {
   it('flipping twice gives the first setup back', () => {

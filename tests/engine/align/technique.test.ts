@@ -47,6 +47,13 @@ describe('from a spot to the technique, tight end on both sides', () => {
     expect(techniqueAt({ x: 0, y: 0.8 }, CLOSED)).toEqual({ side: 'middle', index: 0, leverage: 'head', ghost: false });
   });
 
+  it('half a foot off the ball is still on no side, a hair more is shaded', () => {
+    expect(techniqueAt({ x: 1 / 6, y: 0.8 }, CLOSED)?.side).toBe('middle');
+    expect(techniqueAt({ x: -1 / 6, y: 0.8 }, CLOSED)?.side).toBe('middle');
+    expect(techniqueAt({ x: 0.17, y: 0.8 }, CLOSED)?.side).toBe('right');
+    expect(techniqueAt({ x: -0.17, y: 0.8 }, CLOSED)?.side).toBe('left');
+  });
+
   it.each(ROWS)('$number', ({ feet, body, leverage }) => {
     const expected = { index: body, leverage, ghost: false };
     expect(techniqueAt({ x: feet / 3, y: 0.8 }, CLOSED)).toEqual({ side: 'right', ...expected });

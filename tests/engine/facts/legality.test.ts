@@ -77,6 +77,19 @@ const ROWS: readonly Row[] = [
     says: everywhere('a lineman is off the line'),
   },
   {
+    // That one yard behind the ball is still on the line, and 1.25 a back, are drawing conventions of this project.
+    name: 'a slot one yard deep is on the line',
+    men: 'line wr:X@-14,-1.5 wr:H@-7,-1 wr:A@7,-1.5 wr:Z@14 qb:Q@0,-5 rb:B@1.5,-5',
+    without: null,
+    says: everywhere(),
+  },
+  {
+    name: 'a slot a yard and a quarter deep is a back',
+    men: 'line wr:X@-14 wr:H@-7,-1.25 wr:A@7,-1.5 wr:Z@14 qb:Q@0,-5 rb:B@1.5,-5',
+    without: null,
+    says: everywhere(),
+  },
+  {
     name: 'a slot in no man’s land',
     men: 'line wr:X@-14 wr:H@-7,-1.1 wr:A@7,-1.5 wr:Z@14 qb:Q@0,-5 rb:B@1.5,-5',
     without: null,
