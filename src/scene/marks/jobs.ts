@@ -1,13 +1,5 @@
-import { assertNever } from '../../base/index.ts';
-import type {
-  Aligned,
-  Assignment,
-  CombinedStatus,
-  Job,
-  LookNames,
-  PassColumn,
-  RunSupport,
-} from '../../engine/index.ts';
+import type { Aligned, Assignment, CombinedStatus, Job } from '../../engine/index.ts';
+import { fitJob, passJob } from './ways.ts';
 
 /** One job to draw as a path: whose, and whether it is the second of two that he was told. */
 export interface DrawnJob {
@@ -35,7 +27,7 @@ export function drawnJobs(assignment: Assignment): readonly DrawnJob[] {
       { aligned, job: combined.second.job, as: 'second' },
     ];
   }
-  const pass = fromPass(assignment);
+  const pass = passJob(assignment);
   const fit = fitOf(assignment);
   const told = combined.job;
   const jobs = told === null ? [pass, fit] : told.kind === 'fit' ? [told, pass] : isRush(told) ? [told] : [told, fit];
@@ -46,38 +38,8 @@ function isRush(job: Job): boolean {
   return job.kind === 'rush' || job.kind === 'contain';
 }
 
-const NO_SUPPORT: RunSupport<LookNames['gap']> = { fits: [], firm: false, support: null };
-
-/** The pass column as a job; null when he has none. */
-function fromPass({ run, pass }: Assignment): Job | null {
-  return jobOfPass(pass, {
-    gaps: run.gaps,
-    manner: run.twoGaps ? 'two-gap' : 'read',
-    track: { kind: 'straight' },
-    edge: run.edge,
-  });
-}
-
-function jobOfPass(pass: PassColumn, rush: Omit<Extract<Job, { kind: 'rush' }>, 'kind'>): Job | null {
-  switch (pass.kind) {
-    case 'rush':
-    case 'contain':
-      return { kind: pass.kind, ...rush };
-    case 'zone':
-      return { kind: 'drop', zone: pass.zone, side: pass.side, run: NO_SUPPORT };
-    case 'man':
-      return { kind: 'man', receiver: pass.receiver, run: NO_SUPPORT };
-    case 'spy':
-      return { kind: 'spy', run: NO_SUPPORT };
-    case 'none':
-      return null;
-    default:
-      return assertNever(pass);
-  }
-}
-
 /** The run column as a fit, for a man who does not rush and stands near enough. */
-function fitOf({ aligned, run, pass }: Assignment): Job | null {
-  if (run.gaps.length === 0 || pass.kind === 'rush' || pass.kind === 'contain' || aligned.y > FITS_FROM) return null;
-  return { kind: 'fit', gaps: run.gaps, manner: run.twoGaps ? 'two-gap' : 'read', support: null };
+function fitOf(assignment: Assignment): Job | null {
+  const { aligned, pass } = assignment;
+  return pass.kind === 'rush' || pass.kind === 'contain' || aligned.y > FITS_FROM ? null : fitJob(assignment);
 }

@@ -1,11 +1,11 @@
-import { assertNever } from '../../base/index.ts';
-import type { FieldMarks, Job, Place, Point, Yards, Zone } from '../../engine/index.ts';
+import type { Job, Place, Point, Yards, Zone } from '../../engine/index.ts';
 import { distanceToPath } from '../geometry.ts';
 import { manRadius, type Picture } from '../picture.ts';
 import type { Shape } from '../shapes.ts';
 import type { DrawnJob } from './jobs.ts';
 import { fromRim } from './paths.ts';
 import { ellipse, label, part, path, type Tag } from './shape.ts';
+import { groundOf, lanesOf, waysOf, type Way } from './ways.ts';
 
 /** A zone as drawn: an ellipse with its name in it. */
 interface DrawnZone {
@@ -31,8 +31,19 @@ const NAMES: Readonly<Record<Zone, string>> = {
 
 const NAME_SIZE: Yards = 0.78;
 
-/** Short zones go with the receivers: on the wide side of the field they stop this far from the ball. Common practice. */
-const FROM_THE_BALL = { seam: 12, curl: 15, flat: 18 } as const;
+/** How far a ring reaches from its middle: as wide as its name, not as wide as the zone. */
+const REACH: Readonly<Record<Zone, readonly [rx: Yards, ry: Yards]>> = {
+  seam: [2.3, 1.1],
+  hook: [2.1, 1.1],
+  hole: [2.1, 1.1],
+  'curl-flat': [2.5, 1.1],
+  flat: [2.1, 1],
+  hot: [2, 1.1],
+  middle: [3.4, 1.3],
+  third: [3.4, 1.3],
+  half: [3.4, 1.3],
+  quarter: [3.4, 1.3],
+};
 
 /** A drop with the place found for its zone. */
 interface PlacedDrop {
@@ -51,9 +62,13 @@ export interface Drop {
 /** The zones of all drops and the ways to them. */
 export function dropShapes(picture: Picture, drops: readonly Drop[]): readonly Shape[] {
   const placed: PlacedDrop[] = [];
+  const runners = drops.map(({ drawn }) => drawn);
+  const together = { runners, lanes: lanesOf(runners) };
   // The deep ones first: they belong to the field, and the short ones find a place among the ways to them.
   const deepFirst = drops
-    .map((drop) => ({ drop, zone: landmark(picture.field, drop, quarterRank(drops, drop)) }))
+    .flatMap((drop) =>
+      waysOf(groundOf(picture), together, drop.drawn).map((way) => ({ drop, zone: ringOf(drop, way) })),
+    )
     .toSorted((a, b) => b.zone.at.y - a.zone.at.y);
   for (const { drop, zone } of deepFirst) placed.push(placeDrop(picture, zone, drop, placed));
   return placed.flatMap(shapesOf);
@@ -92,60 +107,10 @@ function isInside(zone: DrawnZone, man: Point, margin: Yards): boolean {
   return Math.hypot((man.x - zone.at.x) / (zone.rx + margin), (man.y - zone.at.y) / (zone.ry + margin)) < 1;
 }
 
-/** Of the men who drop to a quarter on one side, the outermost has rank 0. */
-function quarterRank(drops: readonly Drop[], of: Drop): number {
-  if (of.job.zone !== 'quarter') return 0;
-  const mates = drops.filter((drop) => drop.job.zone === 'quarter' && drop.job.side === of.job.side);
-  const far = (drop: Drop) => Math.abs(drop.drawn.aligned.x);
-  return mates.filter((mate) => far(mate) > far(of)).length;
-}
-
-/**
- * Where a zone lies before anything is in its way. Depths and landmarks: common practice, no one source (hook 8 to 12 yd deep
- * between hash and tackle; seam from inside the hash to the numbers; thirds, halves and quarters divide the field's width).
- */
-function landmark(field: FieldMarks, { drawn, job }: Drop, rank: number): DrawnZone {
-  const side = sideSign(job.side);
-  const sideline = side < 0 ? -field.leftSideline : field.rightSideline;
-  const hash = side * (side < 0 ? field.leftHash : field.rightHash);
-  const numbers = side * (side < 0 ? field.leftNumbers : field.rightNumbers);
-  const width = field.rightSideline - field.leftSideline;
-  const middle = (field.leftSideline + field.rightSideline) / 2;
-  /** Yards outward on his side; a zone in the middle is about the ball. */
-  const out = (yards: Yards, depth: Yards, rx: Yards, ry: Yards): DrawnZone => ({
-    at: { x: side === 0 ? drawn.aligned.x * 0.3 : side * yards, y: depth },
-    rx,
-    ry,
-    name: NAMES[job.zone],
-  });
-  const fromSideline = (share: number): DrawnZone =>
-    side === 0
-      ? { ...out(0, 14.5, 3.4, 1.3), at: { x: middle, y: 14.5 } }
-      : out(sideline - width * share, 14.5, 3.4, 1.3);
-  switch (job.zone) {
-    case 'seam':
-      return out(between(6.5, (Math.max(hash, 4) + numbers) / 2, FROM_THE_BALL.seam), 9, 2.3, 1.1);
-    case 'hook':
-      return out(4.2, 10, 2.1, 1.1);
-    case 'hole':
-      return out(0, 8, 2.1, 1.1);
-    case 'curl-flat':
-      return out(between(8, numbers - 2, FROM_THE_BALL.curl), 8.5, 2.5, 1.1);
-    case 'flat':
-      return out(between(9, (numbers + sideline) / 2, FROM_THE_BALL.flat), 5, 2.1, 1);
-    case 'hot':
-      return out(6, 7, 2, 1.1);
-    case 'middle':
-      return { ...out(0, 14.5, 3.4, 1.3), at: { x: middle, y: 14.5 } };
-    case 'third':
-      return fromSideline(1 / 6);
-    case 'half':
-      return fromSideline(1 / 4);
-    case 'quarter':
-      return fromSideline(rank === 0 ? 1 / 8 : 3 / 8);
-    default:
-      return assertNever(job.zone);
-  }
+/** The ring of a zone before anything is in its way: where the way to it ends. */
+function ringOf({ drawn, job }: Drop, { points }: Way): DrawnZone {
+  const [rx, ry] = REACH[job.zone];
+  return { at: points.at(-1) ?? drawn.aligned, rx, ry, name: NAMES[job.zone] };
 }
 
 function between(low: Yards, value: Yards, high: Yards): Yards {

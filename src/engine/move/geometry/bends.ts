@@ -1,12 +1,15 @@
-import { assertNever } from '../../base/index.ts';
-import type { Job, Passing, Point, Yards } from '../../engine/index.ts';
+import { assertNever } from '../../../base/index.ts';
+import type { Job, Point, Yards } from '../../types/index.ts';
+import type { Passing } from '../../vocabulary.ts';
+import { clamp } from './points.ts';
 
 /** A job that goes through a gap toward the passer. */
 export type RushLike = Extract<Job, { kind: 'rush' | 'contain' }>;
 
 /**
  * The bends of a rush between where a man stands and where he crosses the line (`x`): by his track past a neighbour, or else
- * by his manner. None for a straight rush.
+ * by his manner. None for a straight rush. The shapes follow what the words mean (slant: a flat step, then up; loop: round
+ * the man beside him; penetrate: straight); their few tenths of a yard are a drawing's choice.
  */
 export function bendsOf(job: RushLike, start: Point, x: Yards, neighbour: Point | null): readonly Point[] {
   if (job.track.kind === 'past' && neighbour !== null) return [pastNeighbour(neighbour, start, x, job.track.how)];
@@ -41,9 +44,9 @@ function loopBends(start: Point, x: Yards, side: number, far: Yards): readonly P
 
 /** Where he passes his neighbour: between him and the ball, behind him, or off one of his hips. */
 function pastNeighbour(neighbour: Point, start: Point, x: Yards, how: Passing): Point {
-  const outward = neighbour.x === 0 ? Math.sign(start.x - x) || 1 : Math.sign(neighbour.x);
+  const outward = neighbour.x === 0 ? Math.sign(start.x - x) || Math.sign(x) : Math.sign(neighbour.x);
   // When the neighbour has left his place for the far side of the gap, the bend need not go all the way to it.
-  const beside = Math.min(Math.max(start.x, x), Math.max(Math.min(start.x, x), neighbour.x));
+  const beside = clamp(Math.min(start.x, x), neighbour.x, Math.max(start.x, x));
   switch (how) {
     case 'under':
       // Before a neighbour who comes from depth he need not go up to him.

@@ -1,0 +1,108 @@
+import { compareBy } from '../../base/index.ts';
+import type { Point, RoleId, Yards } from '../types/index.ts';
+import { between, distance } from './geometry/points.ts';
+import type { Errand, Move } from './types.ts';
+import { rounded } from './walk.ts';
+
+/** Two men are at one place when less than this is between their middles: with 2 ft bodies their shoulders touch. */
+export const MEET_WITHIN: Yards = 0.6;
+
+/** And at one time within this many seconds: a stride. An estimate. */
+export const MEET_WITHIN_SECONDS = 0.25;
+
+/** Further past the line than this all rushers close on the passer; that their paths come together there is what they should. */
+const PAST_THE_LINE: Yards = -1.5;
+
+/** Looks a second at where two men are, and how many of them make one time. */
+const LOOKS = 20;
+const LOOKS_AT_ONCE = MEET_WITHIN_SECONDS * LOOKS;
+
+/** Two paths that meet: where, and when, in seconds after the snap. */
+export interface Crossing {
+  readonly a: RoleId;
+  readonly b: RoleId;
+  readonly at: Point;
+  readonly t: number;
+}
+
+/** Everybody who covers or waits; two of them give each other room. */
+const IN_COVER: readonly Errand[] = ['drop', 'man', 'spy', 'stand'];
+
+/**
+ * Every two men whose paths are at one place at one time while both are moving, at most one of them in cover. By role, each
+ * pair once, at its first meeting. An estimate, as the moves are.
+ */
+export function crossings(moves: readonly Move[]): readonly Crossing[] {
+  const traces = moves.toSorted(compareBy(({ role }) => role)).map(traceOf);
+  return traces.flatMap((first, index) =>
+    traces.slice(index + 1).flatMap((second): readonly Crossing[] => {
+      const met = firstMeeting(first, second);
+      return met === null ? [] : [{ a: first.move.role, b: second.move.role, ...met }];
+    }),
+  );
+}
+
+/** Where and when two men first meet; null when they do not. */
+export function meetingOf(a: Move, b: Move): Omit<Crossing, 'a' | 'b'> | null {
+  return firstMeeting(traceOf(a), traceOf(b));
+}
+
+/** Where a man is at every look from his first step on, as long as he is not far past the line; and the box about it. */
+interface Trace {
+  readonly move: Move;
+  /** The number of the first look. */
+  readonly from: number;
+  readonly places: readonly Point[];
+  readonly low: Point;
+  readonly high: Point;
+}
+
+function traceOf(move: Move): Trace {
+  const { path, starts } = move;
+  const from = Math.ceil(starts * LOOKS - 1e-9);
+  const places: Point[] = [];
+  const low = { x: Infinity, y: Infinity };
+  const high = { x: -Infinity, y: -Infinity };
+  let look = from;
+  let before = path[0];
+  for (const stamp of path) {
+    for (; before !== undefined && look <= stamp.t * LOOKS; look += 1) {
+      const at =
+        stamp.t === before.t ? stamp : between(before, stamp, (look / LOOKS - before.t) / (stamp.t - before.t));
+      if (at.y < PAST_THE_LINE) return { move, from, places, low, high };
+      places.push(at);
+      low.x = Math.min(low.x, at.x);
+      low.y = Math.min(low.y, at.y);
+      high.x = Math.max(high.x, at.x);
+      high.y = Math.max(high.y, at.y);
+    }
+    before = stamp;
+  }
+  return { move, from, places, low, high };
+}
+
+function firstMeeting(a: Trace, b: Trace): Omit<Crossing, 'a' | 'b'> | null {
+  if (IN_COVER.includes(a.move.errand) && IN_COVER.includes(b.move.errand)) return null;
+  if (!mayMeet(a, b)) return null;
+  for (const [index, mine] of a.places.entries()) {
+    const look = a.from + index;
+    const last = Math.min(b.places.length - 1, look + LOOKS_AT_ONCE - b.from);
+    for (let near = Math.max(0, look - LOOKS_AT_ONCE - b.from); near <= last; near += 1) {
+      const other = b.places[near];
+      if (other === undefined || distance(mine, other) >= MEET_WITHIN) continue;
+      const { x, y } = between(mine, other, 0.5);
+      return { at: { x: rounded(x), y: rounded(y) }, t: rounded((look + b.from + near) / 2 / LOOKS) };
+    }
+  }
+  return null;
+}
+
+/** Whether the boxes about two traces come near each other: most do not. */
+function mayMeet(a: Trace, b: Trace): boolean {
+  return (
+    a.low.x - b.high.x < MEET_WITHIN &&
+    b.low.x - a.high.x < MEET_WITHIN &&
+    a.low.y - b.high.y < MEET_WITHIN &&
+    b.low.y - a.high.y < MEET_WITHIN
+  );
+}

@@ -1,0 +1,169 @@
+import { fieldAt } from '../facts/field.ts';
+import { gapsEqual } from '../gaps.ts';
+import type { Assignment, LookFacts, RoleId } from '../types/index.ts';
+import type { Place, RuleLevel } from '../vocabulary.ts';
+import { meetingOf } from './crossings.ts';
+import { errandOf, orderOf } from './errands.ts';
+import type { Ground, Runner, Way } from './geometry/ground.ts';
+import { lanesOf } from './geometry/lanes.ts';
+import { distance } from './geometry/points.ts';
+import { waysOf, type Together } from './geometry/ways.ts';
+import { dropping, READ_TIME, SPEED_MODELS, type SpeedModel } from './speed.ts';
+import { likelySpot } from './throws.ts';
+import type { Move } from './types.ts';
+import { lengthOf, rounded, staying, walk } from './walk.ts';
+
+/** Everything stage 8 asks: the analysis so far, and how fast men are. */
+export interface MoveInput {
+  readonly facts: LookFacts;
+  readonly assignments: readonly Assignment[];
+  readonly level: RuleLevel;
+  readonly spot: Place;
+  /** Left out: the model of the rule level. */
+  readonly speeds?: SpeedModel;
+}
+
+/**
+ * Paths round the edge are at least so much longer than the straight way to the passer, because the man who blocks there is in
+ * it. Derived with the arrival times the model is tested against (an estimate).
+ */
+export const EDGE_ARC = 1.08;
+
+/**
+ * A man who goes after another waits one of these, in seconds: the first after which the two no longer meet. Estimates. A man
+ * told to go second waits at least the first that is not 0.
+ */
+const HOLDS = [0, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 1] as const;
+
+/**
+ * Stage 8: every man's job as a timed path in yards, in the order of the assignments. Estimates for a man whom nobody blocks,
+ * against a pass. Pure: the same input gives the same moves to the byte.
+ */
+export function movesOf(input: MoveInput): readonly Move[] {
+  const timing = timingOf(input);
+  const moves = input.assignments.map((assignment) => moveOf(timing, assignment));
+  const byRole = new Map(moves.map((move) => [move.role, move]));
+  const after = secondMen(timing);
+  return moves.map((move) => {
+    const turn = after.get(move.role);
+    const first = turn === undefined ? undefined : byRole.get(turn.first);
+    return turn === undefined || first === undefined || first === move ? move : held(move, first, turn);
+  });
+}
+
+/** The move of a man who goes after another. Where no hold keeps them apart he goes as he is told, and they meet. */
+function held(move: Move, first: Move, { told }: Turn): Move {
+  const holds = HOLDS.filter((hold) => hold > 0 || !told);
+  const apart = holds.find((hold) => meetingOf(first, later(move, hold)) === null);
+  return later(move, apart ?? holds[0] ?? 0);
+}
+
+/** The same move, begun later. */
+function later(move: Move, hold: number): Move {
+  if (hold === 0) return move;
+  const [start, ...rest] = move.path;
+  if (start === undefined) return move;
+  return {
+    ...move,
+    path: [start, ...rest.map((stamp) => ({ ...stamp, t: rounded(stamp.t + hold) }))],
+    starts: rounded(move.starts + hold),
+    gapAt: move.gapAt === null ? null : rounded(move.gapAt + hold),
+  };
+}
+
+/** What the moves of one picture share. */
+interface Timing {
+  readonly input: MoveInput;
+  readonly speeds: SpeedModel;
+  readonly ground: Ground;
+  readonly together: Together<Runner>;
+  readonly runners: ReadonlyMap<RoleId, Runner>;
+}
+
+function timingOf(input: MoveInput): Timing {
+  const { facts, assignments, level, spot, speeds = SPEED_MODELS[level] } = input;
+  const men = new Map(assignments.map(({ aligned }) => [aligned.role.id, aligned]));
+  const runners = new Map(
+    assignments.flatMap((assignment): readonly (readonly [RoleId, Runner])[] => {
+      const job = errandOf(assignment);
+      return job === null ? [] : [[assignment.aligned.role.id, { aligned: assignment.aligned, job }]];
+    }),
+  );
+  const all = [...runners.values()];
+  const ground: Ground = {
+    field: fieldAt(level, spot),
+    gapX: (gap) => facts.gaps.find((each) => gapsEqual(each.gap, gap))?.x ?? null,
+    manAt: (role) => men.get(role) ?? null,
+    playerAt: (player) => facts.players.get(player) ?? null,
+    passer: likelySpot(facts),
+  };
+  return { input, speeds, ground, together: { runners: all, lanes: lanesOf(all) }, runners };
+}
+
+/** After whom a man goes, and whether that is told in so many words. */
+interface Turn {
+  readonly first: RoleId;
+  readonly told: boolean;
+}
+
+/**
+ * Who goes after whom: by the one who is told to go second, or by the one who is told to go first; else by a track, because
+ * under a man is before him, and over him or off his hip is behind him.
+ */
+function secondMen({ runners }: Timing): ReadonlyMap<RoleId, Turn> {
+  const after = new Map<RoleId, Turn>();
+  for (const [role, { job }] of runners) {
+    if ((job.kind !== 'rush' && job.kind !== 'contain') || job.track.kind !== 'past') continue;
+    const { neighbour, how } = job.track;
+    if (how === 'under') after.set(neighbour, { first: role, told: false });
+    else after.set(role, { first: neighbour, told: false });
+  }
+  for (const [role, { job }] of runners) {
+    const order = orderOf(job);
+    if (order?.turn === 'first') after.set(order.neighbour, { first: role, told: true });
+    if (order?.turn === 'second') after.set(role, { first: order.neighbour, told: true });
+  }
+  return after;
+}
+
+function moveOf(timing: Timing, { aligned }: Assignment): Move {
+  const { speeds, runners } = timing;
+  const runner = runners.get(aligned.role.id);
+  const full = speeds.rooms[aligned.role.room];
+  const way = runner === undefined ? null : wayOf(timing, runner);
+  const errand = way === null || runner === undefined ? 'stand' : runner.job.kind;
+  const pace = errand === 'drop' ? dropping(full) : full;
+  const starts = rounded(speeds.reaction + (errand === 'fit' ? READ_TIME : 0));
+  const edge = way !== null && roundTheEdge(timing, way);
+  const common = { role: aligned.role.id, errand, starts, edge, pace, estimate: true } as const;
+  if (way === null) return { ...common, ...staying(aligned) };
+  return { ...common, ...walk(way, { starts, pace, stretch: edge ? stretchOf(way) : 1 }) };
+}
+
+/** The one way he goes: of two gaps to play straight between them, of two to fit the first. Null: his job leads nowhere here. */
+function wayOf({ ground, together }: Timing, runner: Runner): Way | null {
+  const ways = waysOf(ground, together, runner);
+  const [first] = ways;
+  if (first === undefined) return null;
+  const { job } = runner;
+  if (job.kind === 'drop' || job.kind === 'man' || job.kind === 'spy' || job.manner !== 'two-gap') return first;
+  const [start] = first.points;
+  const ends = ways.flatMap(({ points }) => points.at(-1) ?? []);
+  if (start === undefined || ends.length === 0) return first;
+  const middle = ends.reduce((sum, { x }) => sum + x, 0) / ends.length;
+  return { ...first, gap: null, points: [start, { x: middle, y: ends[0]?.y ?? 0 }] };
+}
+
+/** Whether he crosses the line outside the last man of the surface. */
+function roundTheEdge({ input }: Timing, { gap, crossing }: Way): boolean {
+  if (gap === null || crossing === null) return false;
+  return input.facts.gaps.some((each) => gapsEqual(each.gap, gap) && each.outside === null);
+}
+
+function stretchOf(way: Way): number {
+  const [start] = way.points;
+  const end = way.points.at(-1);
+  const length = lengthOf(way);
+  if (start === undefined || end === undefined || length === 0) return 1;
+  return Math.max(1, (EDGE_ARC * distance(start, end)) / length);
+}
