@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import {
   analyse,
   asLookId,
@@ -23,6 +23,9 @@ import { digest } from './digest.ts';
  * never breaks, and its answer holds together.
  */
 const book = read(openDocument(readFileSync(new URL('../../demo-data/playbook.json', import.meta.url), 'utf8')));
+
+/** Milliseconds: many questions in each test, perhaps on a slow machine. */
+vi.setConfig({ testTimeout: 120_000 });
 
 const OTHERS = OFFENCE_KINDS.filter((kind) => kind !== 'snapper');
 
@@ -101,7 +104,7 @@ describe('any drawing', () => {
       }),
       { numRuns: 600, seed: 20261 },
     );
-  }, 60_000);
+  });
 
   it('flipped left to right gets the flipped answer', () => {
     fc.assert(
@@ -110,5 +113,5 @@ describe('any drawing', () => {
       }),
       { numRuns: 600, seed: 20262 },
     );
-  }, 60_000);
+  });
 });

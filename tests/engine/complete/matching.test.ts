@@ -1,4 +1,4 @@
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { matchSeekers, type Seeker } from '../../../src/engine/complete/matchGaps.ts';
 
 const seeker = (...costs: readonly (readonly [item: number, cost: number])[]): Seeker => ({
@@ -145,6 +145,8 @@ function tryEverything({ seekers }: Case): { readonly count: number; readonly co
 }
 
 const CASES = 3000;
+/** Milliseconds, for a slow machine. */
+vi.setConfig({ testTimeout: 120_000 });
 
 describe(`against trying every assignment, ${CASES} cases`, () => {
   const cases = Array.from({ length: CASES }, (_, seed) => ({ seed, ...randomCase(seed) }));
