@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { asPlayerId, asRoleId, type Job, type Passing } from '../../src/engine/index.ts';
+import { curvePiece, movesOf, positionAt } from '../../src/engine/move/index.ts';
 import { buildScene, pathData, tipOf, WHOLE_PICTURE, type PathShape, type Scene } from '../../src/scene/index.ts';
 import { board, drop, ELEVEN, gap, rush, type Man } from './board.ts';
 
@@ -174,6 +175,40 @@ describe('the other jobs', () => {
     const paths = pathsIn(buildScene(untold, WHOLE_PICTURE));
     expect(paths.map((path) => [path.stroke, path.tip])).toEqual([['solid', 'filled-head']]);
     expect(paths[0]?.points.at(-1)?.x).toBeCloseTo(C, 2);
+  });
+});
+
+describe('what is drawn is what is timed', () => {
+  const eleven = board(ELEVEN);
+  const { facts, assignments, setup } = eleven;
+  const moves = movesOf({ facts, assignments, level: setup.level, spot: setup.spot });
+
+  it('every rush is drawn across the line where the man who runs it crosses', () => {
+    const crossing = moves.flatMap((move) =>
+      move.gapAt === null ? [] : [[move.role, positionAt(move, move.gapAt).x]],
+    );
+    const drawn = pathsIn(buildScene(eleven, WHOLE_PICTURE)).flatMap(({ key, points }) =>
+      points.filter(({ y }) => y === -0.05).map(({ x }) => [key.split('/')[1], x] as const),
+    );
+    expect(crossing.length).toBeGreaterThan(4);
+    for (const [role, x] of crossing) {
+      const shown = drawn.filter(([id]) => id === role).map(([, at]) => at);
+      expect(shown.some((at) => Math.abs(at - Number(x)) < 0.01)).toBe(true);
+    }
+  });
+
+  it('a curve is drawn by the pieces it is timed by', () => {
+    const curved = pathsIn(buildScene(eleven, WHOLE_PICTURE)).filter(({ curved, tip }) => curved && tip === 'bar');
+    expect(curved.length).toBeGreaterThan(0);
+    for (const path of curved) {
+      const pieces = path.points.slice(1).map((_, index) => curvePiece(path.points, index));
+      const numbers = pieces.flatMap((piece) => (piece === null ? [] : [piece.c1, piece.c2, piece.to]));
+      const written = [...pathData(path, (point) => point).matchAll(/-?[\d.]+/g)]
+        .map(([text]) => Number(text))
+        .slice(2);
+      const rounded = (value: number): number => Math.round(value * 100) / 100 + 0;
+      expect(written.map(rounded)).toEqual(numbers.flatMap(({ x, y }) => [rounded(x), rounded(y)]));
+    }
   });
 });
 

@@ -8,6 +8,6 @@ export function positionAt({ path }: Move, t: number): Point {
   const to = path[next] ?? path.at(-1);
   const from = path[Math.max(0, next - 1)];
   if (to === undefined || from === undefined) throw new Error('A move without a path is nowhere');
-  if (next <= 0) return { x: to.x, y: to.y };
+  if (next <= 0 || to.t === t) return { x: to.x, y: to.y };
   return between(from, to, (t - from.t) / (to.t - from.t));
 }

@@ -1,5 +1,5 @@
 import { depthOf } from '../facts/surface.ts';
-import type { LookFacts, Point, Yards } from '../types/index.ts';
+import type { LookFacts, OffencePlayer, Point, Yards } from '../types/index.ts';
 import type { RuleLevel } from '../vocabulary.ts';
 
 /**
@@ -36,15 +36,20 @@ export const BALL_SPEEDS: Readonly<Record<RuleLevel, number>> = {
 /** A passer nearer than this has his hands under the snapper; a pistol stands 3 to 4 yd deep (liveabout.com). */
 const UNDER_CENTRE: Yards = 2;
 
-/** Where a passer who drops so deep throws from: straight behind where he stands. Null: nobody in this look passes. */
+/** Where a passer who drops so deep throws from: straight behind where he stands. Null: nobody passes, or two men might. */
 export function throwsFrom(facts: LookFacts, depth: PasserDepth): Point | null {
-  const passer = facts.passer === null ? undefined : facts.players.get(facts.passer);
-  return passer === undefined ? null : { x: passer.x, y: -Math.max(PASSER_DEPTHS[depth], depthOf(passer)) };
+  const passer = onlyPasser(facts);
+  return passer === null ? null : { x: passer.x, y: -Math.max(PASSER_DEPTHS[depth], depthOf(passer)) };
 }
 
 /** Where he most likely throws from: five steps from under the snapper, else a little deeper than he stands. */
 export function likelySpot(facts: LookFacts): Point | null {
-  const passer = facts.passer === null ? undefined : facts.players.get(facts.passer);
-  if (passer === undefined) return null;
-  return throwsFrom(facts, depthOf(passer) < UNDER_CENTRE ? 'five-step' : 'shotgun');
+  const passer = onlyPasser(facts);
+  return passer === null ? null : throwsFrom(facts, depthOf(passer) < UNDER_CENTRE ? 'five-step' : 'shotgun');
+}
+
+/** The man who passes, if there is one and no other; a look may be drawn with two. */
+function onlyPasser({ players }: LookFacts): OffencePlayer | null {
+  const [passer, ...more] = [...players.values()].filter(({ kind }) => kind === 'passer');
+  return passer === undefined || more.length > 0 ? null : passer;
 }

@@ -35,8 +35,11 @@ export function call({ men, look = '10 doubles', level = 'high-school', spot = '
   return { ...usual, front: { ...ODD, byHand } };
 }
 
-const ordered = (job: Job | null, order: MoveOrder | undefined): Job | null =>
-  job === null || order === undefined || (job.kind !== 'rush' && job.kind !== 'contain') ? job : { ...job, order };
+function ordered(job: Job | null, order: MoveOrder | undefined): Job | null {
+  if (order === undefined || (job?.kind !== 'rush' && job?.kind !== 'contain')) return job;
+  const told = { order };
+  return { ...job, ...told };
+}
 
 /** The call worked through, with the orders told. */
 export function worked(scene: Scene): Analysis {

@@ -4,7 +4,7 @@ import type { Gap, Point, Yards } from '../../types/index.ts';
 import { bendsOf, type RushLike } from './bends.ts';
 import type { Ground, Runner, Way } from './ground.ts';
 import type { Lanes } from './lanes.ts';
-import { distance, toward } from './points.ts';
+import { clamp, distance, toward } from './points.ts';
 import { landmarkOf, quarterRank } from './zones.ts';
 
 /** Where a path crosses the line, and where a man who fits a gap or plays two meets the block: just past the ball. */
@@ -61,10 +61,10 @@ export function waysOf<R extends Runner>(ground: Ground, { runners, lanes }: Tog
       return [straight(start, landmarkOf(ground.field, start, job, quarterRank(runners, runner)), null)];
     case 'man': {
       const whom = ground.playerAt(job.receiver);
-      return upTo(start, whom, whom !== null && whom.y <= BACK_DEPTH ? start.y : COVER_WAITS);
+      return upTo(ground, start, whom, whom !== null && whom.y <= BACK_DEPTH ? start.y : COVER_WAITS);
     }
     case 'spy':
-      return upTo(start, ground.passer, SPY_WAITS);
+      return upTo(ground, start, ground.passer, SPY_WAITS);
     default:
       return assertNever(job);
   }
@@ -74,11 +74,11 @@ function straight(start: Point, end: Point, waitsAt: Yards | null): Way {
   return { points: [start, end], curved: false, gap: null, crossing: null, waitsAt };
 }
 
-/** To somebody, short of running into him. */
-function upTo(start: Point, whom: Point | null, waitsAt: Yards): readonly Way[] {
+/** To somebody, short of running into him, and not off the field. */
+function upTo({ field }: Ground, start: Point, whom: Point | null, waitsAt: Yards): readonly Way[] {
   if (whom === null) return [];
-  const room = Math.min(TOUCHING, distance(start, whom));
-  return [straight(start, toward(whom, start, room), waitsAt)];
+  const { x, y } = toward(whom, start, Math.min(TOUCHING, distance(start, whom)));
+  return [straight(start, { x: clamp(field.leftSideline, x, field.rightSideline), y }, waitsAt)];
 }
 
 /** Straight into each of some gaps, and no further than the block. */
