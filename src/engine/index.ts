@@ -9,5 +9,6 @@ export { fieldAt, type FieldMarks } from './facts/field.ts';
 export { readLook } from './facts/readLook.ts';
 export * from './offence/index.ts';
 export { gapKey, gapsEqual } from './gaps.ts';
+export * from './move/index.ts';
 export { mirrorPlace, mirrorSetup, mirrorSide } from './mirror.ts';
 export * from './notation/index.ts';
