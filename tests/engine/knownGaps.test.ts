@@ -23,12 +23,6 @@ const depthOf = ({ assignments }: Analysis, letter: string): number | undefined 
   assignments.find(({ aligned }) => aligned.role.letter === letter)?.aligned.y;
 
 describe('known gaps', () => {
-  // Called right, the right end is the end of the call side: he hears B and C, and only the first is looked at.
-  it.fails('one pressure that tells a lineman two things, by name and by group, is found', () => {
-    const { findings } = run([tell('@RE', 'movement', 'rush B-call'), tell('end-call', 'movement', 'contain C-call')]);
-    expect(findings.map(({ rule }) => rule)).toContain('line.two-jobs');
-  });
-
   // He stands where the telling that gave way would have him, and rushes from there.
   it.fails('a man stands where the telling that stands puts him, not the one that yields', () => {
     const analysis = run(

@@ -1,7 +1,7 @@
 import { because, datum } from '../because.ts';
-import { gapsEqual } from '../gaps.ts';
+import { distinctGaps } from '../gaps.ts';
 import { ownGapsOf } from '../combine/compareJobs.ts';
-import type { CombinedStatus, Gap } from '../types/index.ts';
+import type { CombinedStatus } from '../types/index.ts';
 import type { Draft, Report } from './defineCheck.ts';
 
 /** Every man, on the line or off it, whose two tellings ended in that status: who, both jobs, all gaps involved. */
@@ -18,12 +18,8 @@ export function twoTellings(draft: Draft, status: CombinedStatus, onTheLine: boo
           combined.because,
         ),
         who: [role.id],
-        gaps: distinct([...ownGapsOf(first.job), ...ownGapsOf(second.job)]),
+        gaps: distinctGaps([...ownGapsOf(first.job), ...ownGapsOf(second.job)]),
       },
     ];
   });
-}
-
-function distinct(gaps: readonly Gap[]): readonly Gap[] {
-  return gaps.filter((gap, index) => gaps.findIndex((other) => gapsEqual(gap, other)) === index);
 }

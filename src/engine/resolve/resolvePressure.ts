@@ -66,8 +66,8 @@ function rulesOf(pressure: Pressure, coverage: Coverage | null): readonly Rule[]
 }
 
 /**
- * Stage 4: one pressure in this look. The shell, where one is given, tells only men whom the rush tells nothing.
- * Without a call side nobody can be told anything.
+ * Stage 4: one pressure in this look. The shell, where one is given, tells only men whom the rush tells nothing. A second
+ * telling of the rush for one man is kept apart: it is never heard. Without a call side nobody can be told anything.
  */
 export function resolvePressure(
   pressure: Pressure,
@@ -78,7 +78,8 @@ export function resolvePressure(
 ): ResolvedPressure {
   const tellings = new Map<RoleId, Telling>();
   const lost: Because[] = [];
-  if (side.kind === 'tie') return { side, tellings, lost };
+  const again: ResolvedPressure['again'][number][] = [];
+  if (side.kind === 'tie') return { side, tellings, lost, again };
   const findMan = (who: Who) => findWho(who, side.side, aligned);
   for (const rule of rulesOf(pressure, coverage)) {
     const man = findMan(rule.who);
@@ -90,8 +91,15 @@ export function resolvePressure(
     const context = { facts, callSide: side.side, mySide: place === 'middle' ? null : place, findMan };
     const index = rule.cases.findIndex((each) => allHold(each.when, context));
     const found = rule.cases[index];
-    if (found === undefined || tellings.has(man.value)) continue;
+    if (found === undefined) continue;
+    const heard = tellings.get(man.value);
     const job = resolveJob(found.job, context);
+    if (heard !== undefined) {
+      if (found.basis !== 'coverage' && heard.kind === 'told' && job.ok) {
+        again.push({ role: man.value, kept: heard.job, heard: job.value });
+      }
+      continue;
+    }
     tellings.set(
       man.value,
       job.ok
@@ -99,7 +107,7 @@ export function resolvePressure(
         : { kind: 'unresolved', because: job.problem },
     );
   }
-  return { side, tellings, lost };
+  return { side, tellings, lost, again };
 }
 
 /** Why a man is told this: by the rush or the shell, by which of his cases, and why the call side is what it is. */

@@ -44,6 +44,8 @@ export interface ResolvedPressure {
   readonly tellings: ReadonlyMap<RoleId, Telling>;
   /** Tellings whose addressee is not in this front or cannot be found. */
   readonly lost: readonly Because[];
+  /** Men its rush tells a second job; the first one told is what it tells. */
+  readonly again: readonly { readonly role: RoleId; readonly kept: Job; readonly heard: Job }[];
 }
 
 /** How the two tellings of one man go together. */

@@ -8,7 +8,7 @@ const fromTheRusher = [tell('inside-call', 'path', 'rush A-call'), tell('@N', 'c
 
 testCheck(
   lineTwoJobs,
-  ['lineTwoJobs', 'twoTellings'],
+  ['lineTwoJobs', 'twoTellings', 'toldTwiceByOne'],
   [
     {
       name: 'the nose sent to both A',
@@ -58,8 +58,31 @@ testCheck(
         },
       ],
     },
+    {
+      name: 'one pressure tells the right end two things, by name and by group',
+      look,
+      first: pressure('p', [
+        tell('@RE', 'movement', 'rush B-call slant'),
+        tell('end-call', 'movement', 'contain C-call loop'),
+      ]),
+      finds: [
+        {
+          says: [
+            'first alone tells RE two things: rush B-right slant, and contain C-right loop',
+            'two of its rules speak to him in this look; only the one told first is heard',
+          ],
+          who: 'RE',
+          gaps: 'B-right C-right',
+        },
+      ],
+    },
   ],
   [
+    {
+      name: 'one pressure tells him the same twice',
+      look,
+      first: pressure('p', [tell('@N', 'movement', 'rush A-call'), tell('nose-call', 'movement', 'rush A-call slant')]),
+    },
     {
       name: 'turned opposite, both send the nose to one A',
       look,

@@ -6,8 +6,23 @@ const look = LOOKS['11 tight end'];
 
 testCheck(
   playerTwoJobs,
-  ['playerTwoJobs', 'twoTellings'],
+  ['playerTwoJobs', 'twoTellings', 'toldTwiceByOne'],
   [
+    {
+      name: 'one pressure tells the strong inside backer two things',
+      look,
+      first: pressure('p', [tell('@M', 'path', 'rush A-call'), tell('inside-call', 'path', 'rush B-call')]),
+      finds: [
+        {
+          says: [
+            'first alone tells M two things: rush A-right, and rush B-right',
+            'two of its rules speak to him in this look; only the one told first is heard',
+          ],
+          who: 'M',
+          gaps: 'A-right B-right',
+        },
+      ],
+    },
     {
       name: 'an outside backer sent off the edge and told to cover',
       look,
