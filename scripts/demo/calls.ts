@@ -51,5 +51,5 @@ export const calls: readonly Call[] = [
   call({ name: 'Lapwing', front: 'tite', first: 'lapwing' }),
   call({ name: 'Sedge', front: 'tite', first: 'sedge' }),
   call({ name: 'Tussock', front: 'odd', first: 'tussock' }),
-  call({ name: 'Millrace', front: 'odd', first: 'millrace' }),
+  call({ name: 'Millrace', front: 'tite', first: 'millrace' }),
 ];

@@ -94,6 +94,31 @@ test('a coach combines two pressures, mends the conflict, moves a man and prints
   });
 });
 
+test('from one technique to the next the verdict changes under the hand', async ({ page }) => {
+  const screen = screenOf(page);
+  await openApp(page);
+  await screen.lookCard('11 wing right').click();
+  await page.getByLabel('Front', { exact: true }).selectOption('Odd, ends outside');
+  await page.getByLabel('First pressure').selectOption('Millrace');
+  await page.getByLabel('Second pressure').selectOption('None: the first alone');
+  // The away end goes first, to A: from outside the tackle that is two gaps over.
+  await expect(screen.jobOf('Right end')).toContainText('5 right');
+  await expect(screen.finding('A lineman has too far to go')).toContainText('RE must move 2 gaps');
+  await expect(screen.verdict).toHaveText('Check: you decide');
+  await screen.jobOf('Right end').getByRole('button').click();
+  const from = await spotOf(page);
+  const start = await pixelOf(page, from.x, from.depth);
+  const end = await pixelOf(page, from.x - 0.7, from.depth);
+  await page.mouse.move(start.x, start.y);
+  await page.mouse.down();
+  await page.mouse.move(end.x, end.y, { steps: 8 });
+  await expect(screen.jobOf('Right end')).toContainText('4i right');
+  await expect(screen.verdict).toHaveText('Clean');
+  await page.mouse.up();
+  await expect(screen.verdict).toHaveText('Clean');
+  await expect(screen.lookCard('11 wing right')).toContainText('Clean');
+});
+
 test('pointing at a finding lights it on the field, and why it matters can be read', async ({ page }) => {
   const screen = screenOf(page);
   await openApp(page);

@@ -7,6 +7,8 @@ export type Draft = Omit<Analysis, 'findings' | 'verdict'>;
 /** What a check reports: the sentence with its reasons, and the people, gaps and players it is about. */
 export interface Report {
   readonly because: Because;
+  /** Where one case of a rule is graver than the rule. */
+  readonly severity?: Severity;
   readonly who?: readonly RoleId[];
   readonly gaps?: readonly Gap[];
   readonly players?: readonly PlayerId[];
@@ -36,7 +38,7 @@ export function defineCheck(
         const { who = [], gaps = [], players = [] } = report;
         return {
           rule: check.id,
-          severity: check.severity,
+          severity: report.severity ?? check.severity,
           because: report.because,
           who,
           gaps,

@@ -2,6 +2,7 @@ import { alignIllegal } from './alignIllegal.ts';
 import type { Check } from './defineCheck.ts';
 import { gapDoubled } from './gapDoubled.ts';
 import { gapOpen } from './gapOpen.ts';
+import { lineTooFar } from './lineTooFar.ts';
 import { lineTwoJobs } from './lineTwoJobs.ts';
 import { lineTwoManners } from './lineTwoManners.ts';
 import { lookIllegal } from './lookIllegal.ts';
@@ -18,6 +19,7 @@ export const standardChecks: readonly Check[] = [
   gapOpen,
   alignIllegal,
   lineTwoManners,
+  lineTooFar,
   gapDoubled,
   lookIllegal,
 ];

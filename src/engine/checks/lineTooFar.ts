@@ -1,0 +1,71 @@
+import { because, datum } from '../because.ts';
+import { gapKey } from '../gaps.ts';
+import { ownGapsOf } from '../combine/compareJobs.ts';
+import type { Aligned, Gap, GapFact } from '../types/index.ts';
+import { defineCheck, type Draft, type Report } from './defineCheck.ts';
+
+/** Gaps a lineman may be moved: one is his trade, two is hard, three cannot be done (see the source). */
+const HARD = 2;
+const TOO_FAR = 3;
+
+/** A lineman must move two gaps (the coach decides), or three (cannot be done), from where he stands. */
+export const lineTooFar = defineCheck({
+  id: 'line.too-far',
+  title: 'A lineman has too far to go',
+  severity: 'check',
+  matters:
+    'He is cut off by the guard or washed by the tackle before he gets there; align him closer or move him earlier.',
+  source: '"Align to Win Part 3", Blitzology, 28 Apr 2019 (two gaps from a 5 is hard); three as the limit: from memory',
+  judge: (draft) =>
+    draft.assignments.flatMap((man): readonly Report[] => {
+      const { job } = man.combined;
+      if (
+        man.aligned.role.room !== 'line' ||
+        man.combined.status === 'conflict' ||
+        (job?.kind !== 'rush' && job?.kind !== 'contain')
+      )
+        return [];
+      const [far] = ownGapsOf(job)
+        .map((gap) => ({ gap, ...moved(man.aligned, gap, draft) }))
+        .sort((a, b) => b.count - a.count);
+      if (far === undefined || far.from === null || far.count < HARD) return [];
+      return [
+        {
+          severity: far.count >= TOO_FAR ? 'stop' : 'check',
+          because: because(
+            '{who} must move {n} gaps, from the {from} to the {to}',
+            {
+              who: datum.role(man.aligned.role.id),
+              n: datum.number(far.count),
+              from: datum.gap(far.from),
+              to: datum.gap(far.gap),
+            },
+            man.aligned.because,
+            man.combined.because,
+          ),
+          who: [man.aligned.role.id],
+          gaps: [far.gap],
+        },
+      ];
+    }),
+});
+
+/** How many gaps he must move, and from which one. */
+function moved(man: Aligned, to: Gap, { facts }: Draft): { readonly count: number; readonly from: Gap | null } {
+  const target = facts.gaps.findIndex((each) => gapKey(each.gap) === gapKey(to));
+  const [nearest] = startGaps(man, facts.gaps)
+    .map((start) => ({ count: Math.abs(start - target), from: facts.gaps[start]?.gap ?? null }))
+    .sort((a, b) => a.count - b.count);
+  return nearest ?? { count: 0, from: null };
+}
+
+/** The gap under his feet. A man head up on a body counts for both gaps beside it. */
+function startGaps(man: Aligned, gaps: readonly GapFact[]): readonly number[] {
+  const byDistance = gaps
+    .map((each, index) => ({ index, distance: Math.round(Math.abs(each.x - man.x) * 1000) }))
+    .sort((a, b) => a.distance - b.distance || a.index - b.index);
+  const [nearest, next] = byDistance;
+  if (nearest === undefined) return [];
+  const headUp = man.technique?.leverage === 'head' && next !== undefined;
+  return headUp ? [nearest.index, next.index] : [nearest.index];
+}
