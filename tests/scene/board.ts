@@ -174,7 +174,12 @@ export function board(
   const spot = more.spot ?? 'middle';
   const facts = readLook(look, 'high-school', spot);
   const assignments = men.map(assignmentOf);
-  const resolved = { side: { kind: 'decided', side: 'right', because: SAID }, tellings: new Map(), lost: [], again: [] } as const;
+  const resolved = {
+    side: { kind: 'decided', side: 'right', because: SAID },
+    tellings: new Map(),
+    lost: [],
+    again: [],
+  } as const;
   return {
     setup: {
       level: 'high-school',
