@@ -59,13 +59,13 @@ function moved(man: Aligned, to: Gap, { facts }: Draft): { readonly count: numbe
   return nearest ?? { count: 0, from: null };
 }
 
-/** The gap under his feet. A man head up on a body counts for both gaps beside it. */
+/**
+ * The gap under his feet, or all that are as near; a man head up on a body stands in the next nearest as well. Nothing is
+ * decided by the order of the gaps, so that a flipped look gives the flipped answer.
+ */
 function startGaps(man: Aligned, gaps: readonly GapFact[]): readonly number[] {
-  const byDistance = gaps
-    .map((each, index) => ({ index, distance: Math.round(Math.abs(each.x - man.x) * 1000) }))
-    .sort((a, b) => a.distance - b.distance || a.index - b.index);
-  const [nearest, next] = byDistance;
-  if (nearest === undefined) return [];
-  const headUp = man.technique?.leverage === 'head' && next !== undefined;
-  return headUp ? [nearest.index, next.index] : [nearest.index];
+  const distances = gaps.map((each) => Math.round(Math.abs(each.x - man.x) * 1000));
+  const [nearest, next] = [...new Set(distances)].sort((a, b) => a - b);
+  const headUp = man.technique?.leverage === 'head';
+  return distances.flatMap((distance, index) => (distance === nearest || (headUp && distance === next) ? [index] : []));
 }
