@@ -1,11 +1,13 @@
 /** The document as a whole, and its text. */
 import { asSheetId, saveDocument, type Playbook, type Sheet } from '../../src/document/index.ts';
 import { calls } from './calls.ts';
-import { coverages } from './coverages.ts';
-import { fronts } from './fronts.ts';
-import { looks } from './looks.ts';
+import { checkOuts } from './checkOuts.ts';
+import { coverages } from './coverages/index.ts';
+import { dictionary } from './dictionary.ts';
+import { fronts } from './fronts/index.ts';
+import { looks } from './looks/index.ts';
 import { opponents } from './opponents.ts';
-import { pressures } from './pressures.ts';
+import { pressures } from './pressures/index.ts';
 import { roles } from './roles.ts';
 
 const sheet = (id: string, name: string, room: Sheet['room']): Sheet => ({
@@ -18,7 +20,7 @@ const sheet = (id: string, name: string, room: Sheet['room']): Sheet => ({
 /** The invented team's playbook. */
 export const playbook: Playbook = {
   format: 'gapwright-playbook',
-  version: 1,
+  version: 2,
   team: { name: 'Alderfen Herons', level: 'high-school', season: '2026' },
   roles,
   fronts,
@@ -33,6 +35,8 @@ export const playbook: Playbook = {
     sheet('linebackers', 'Linebacker room', 'linebackers'),
     sheet('secondary', 'Secondary room', 'secondary'),
   ],
+  checkOuts,
+  dictionary,
   words: { techniques: [] },
 };
 

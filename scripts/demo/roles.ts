@@ -1,4 +1,4 @@
-/** The roles of the invented team: an odd front's eleven and a fifth defensive back. */
+/** The roles of the invented team: an odd front's eleven, and who comes in for the other fronts. */
 import { asGroupId, asRoleId, type Role, type RoleSide, type Room, type SideStep } from '../../src/engine/index.ts';
 import { always, toward, withRole } from './words.ts';
 
@@ -50,4 +50,11 @@ export const roles: readonly Role[] = [
   role('left-corner', 'LC', 'Left corner', 'secondary', 'corners', bySteps(always('left'))),
   role('right-corner', 'RC', 'Right corner', 'secondary', 'corners', bySteps(always('right'))),
   role('fifth-back', 'NB', 'Fifth back', 'secondary', 'outside-backers', bySteps(...STRONG)),
+  role('sixth-back', 'DB', 'Sixth back', 'secondary', 'outside-backers', bySteps(withRole('strong-edge', 'away'))),
+  role('strong-end', 'SE', 'Strong end, four-man line', 'line', 'ends', bySteps(withRole('strong-edge', 'to'))),
+  role('weak-end', 'WE', 'Weak end, four-man line', 'line', 'ends', bySteps(withRole('strong-edge', 'away'))),
+  role('strong-tackle', 'ST', 'Strong tackle', 'line', 'tackles', bySteps(withRole('strong-edge', 'to'))),
+  role('weak-tackle', 'WT', 'Weak tackle', 'line', 'tackles', bySteps(withRole('strong-edge', 'away'))),
+  role('middle-backer', 'MB', 'Middle backer', 'linebackers', 'middle-backers', { kind: 'middle' }),
+  role('middle-safety', 'MS', 'Middle safety', 'secondary', 'middle-safeties', { kind: 'middle' }),
 ];

@@ -81,6 +81,42 @@ export const receivers = (side: SideRef, compare: Comparison, count: number): Lo
 });
 export const backs = (compare: Comparison, count: number): LookTest => ({ kind: 'backs', compare, count });
 
+/** The backs are offset to that side. */
+export const backOn = (side: SideRef): LookTest => ({ kind: 'back', side });
+
+/** A side of the call, for rules that are told once for each. */
+export type CallSide = 'call' | 'away';
+export const otherSide = (side: CallSide): CallSide => (side === 'call' ? 'away' : 'call');
+const OPPOSITE: Readonly<Record<SideRef, SideRef>> = {
+  call: 'away',
+  away: 'call',
+  mine: 'other',
+  other: 'mine',
+  left: 'right',
+  right: 'left',
+};
+
+/** A tight end is attached on that side, or a man outside him as well. */
+export const tightEnd = (side: SideRef): LookTest => bodies(side, 'at-least', 3);
+export const tightEndAndWing = (side: SideRef): LookTest => bodies(side, 'at-least', 4);
+/** Nobody is attached outside the tackle. */
+export const openSide = (side: SideRef): LookTest => bodies(side, 'at-most', 2);
+export const two = (side: SideRef): LookTest => receivers(side, 'at-least', 2);
+export const trips = (side: SideRef): LookTest => receivers(side, 'at-least', 3);
+/**
+ * A slot: two receivers or more and nobody attached. Against a tight end and a wing on the other side everybody is needed
+ * in a gap, so it does not count.
+ */
+export const slotOn = (side: SideRef): readonly LookTest[] => [
+  two(side),
+  openSide(side),
+  bodies(OPPOSITE[side], 'at-most', 3),
+];
+export const single = (side: SideRef): LookTest => receivers(side, 'at-most', 1);
+export const noBack = backs('at-most', 0);
+export const aBack = backs('at-least', 1);
+export const twoBacks = backs('at-least', 2);
+
 // Alignment ---------------------------------------------------------------------------------------------------------
 
 const rule = (spot: Spot, when: readonly LookTest[]): AlignRule => ({ when, spot });
@@ -114,13 +150,13 @@ export const rush = (
   manner: Manner,
   edge: EdgePlay | null = null,
   track: Track<Who> = STRAIGHT,
-): RushJob<RuleNames> => ({ kind: 'rush', gaps: [where], manner, track, edge });
+): RushJob<RuleNames> => ({ kind: 'rush', gaps: [where], manner, track, edge, peel: false, order: null });
 export const contain = (
   where: GapRef,
   manner: Manner,
   edge: EdgePlay | null = null,
   track: Track<Who> = STRAIGHT,
-): ContainJob<RuleNames> => ({ kind: 'contain', gaps: [where], manner, track, edge });
+): ContainJob<RuleNames> => ({ kind: 'contain', gaps: [where], manner, track, edge, peel: false, order: null });
 /** No gap of his own and no support: he plays the pass and comes late. */
 const NO_RUN: RunSupport<GapRef> = { fits: [], firm: false, support: null };
 /** Takes one of these only if nobody else has it, the first one first. */
@@ -138,12 +174,21 @@ export const drop = (zone: Zone, side: SideRef | 'middle', run: RunSupport<GapRe
 });
 
 export const receiver = (side: SideRef, number: number): ReceiverRef => ({ kind: 'number', side, number });
-export const THE_BACK: ReceiverRef = { kind: 'back' };
+export const THE_BACK: ReceiverRef = { kind: 'back', number: 1 };
 export const cover = (who: ReceiverRef, run: RunSupport<GapRef> = NO_RUN): ManJob<RuleNames> => ({
   kind: 'man',
   receiver: who,
   run,
 });
+
+/** Goes before or after that man where their paths meet. */
+export const inOrder = <J extends RushJob<RuleNames> | ContainJob<RuleNames>>(
+  job: J,
+  turn: 'first' | 'second',
+  neighbour: Who,
+): J => ({ ...job, order: { turn, neighbour } });
+/** Leaves with the back if the back flares to him. */
+export const peeling = <J extends RushJob<RuleNames> | ContainJob<RuleNames>>(job: J): J => ({ ...job, peel: true });
 
 // Tellings ----------------------------------------------------------------------------------------------------------
 

@@ -13,7 +13,7 @@ export const MAX_KEYS = 64;
 export const FIELD_BOX = 60;
 
 /** Characters (Unicode code points) of a text. */
-export const MAX_TEXT = { name: 120, tag: 40 } as const;
+export const MAX_TEXT = { name: 120, tag: 40, note: 4_000 } as const;
 
 /** The players of one team (the game's own law at all three rule levels). */
 export const ELEVEN = 11;
@@ -37,4 +37,11 @@ export const MAX_ENTRIES = {
   gaps: 14,
   tags: 40,
   techniques: 30,
+  takers: 20,
+  needs: 20,
+  waivers: 5_000,
+  runs: 40,
+  protections: 20,
+  checkOuts: 40,
+  dictionary: 500,
 } as const;

@@ -1,5 +1,5 @@
 import { ok, refused, type Result } from '../base/index.ts';
-import type { Call, LookId, Place, Setup } from '../engine/index.ts';
+import { checkOut, readLook, type Call, type LookId, type Place, type Setup } from '../engine/index.ts';
 import { quoted, type Refusal } from './refusal.ts';
 import type { Playbook } from './schema/playbook.ts';
 
@@ -15,26 +15,49 @@ export interface Question {
  * pressure's. Refused when the call or the question names something the playbook does not have.
  */
 export function toSetup(playbook: Playbook, { call, look, spot }: Question): Result<Setup, Refusal> {
-  const front = find(playbook.fronts, call.front, 'call.front');
-  if (!front.ok) return front;
   const shown = find(playbook.looks, look, 'look');
   if (!shown.ok) return shown;
+  const { level } = playbook.team;
+  const asRun = checkOut(call, playbook.checkOuts, playbook.calls, readLook(shown.value, level, spot));
+  const parts = partsOf(playbook, asRun.call);
+  if (!parts.ok) return parts;
+  const { turn, combination, waivers, rushers } = asRun.call;
+  return ok({
+    level,
+    spot,
+    roles: playbook.roles,
+    look: shown.value,
+    ...parts.value,
+    turn,
+    combination,
+    waivers,
+    dictionary: playbook.dictionary,
+    checkOut: asRun.row,
+    rushers: rushers ?? (parts.value.second === null ? parts.value.first.rushers : null),
+  });
+}
+
+type Parts = Pick<Setup, 'front' | 'first' | 'second' | 'coverage' | 'secondCoverage'>;
+
+/** What a call names, found in the playbook. */
+function partsOf(playbook: Playbook, call: Call): Result<Parts, Refusal> {
+  const front = find(playbook.fronts, call.front, 'call.front');
+  if (!front.ok) return front;
   const first = find(playbook.pressures, call.first, 'call.first');
   if (!first.ok) return first;
   const second = call.second === null ? ok(null) : find(playbook.pressures, call.second, 'call.second');
   if (!second.ok) return second;
   const coverage = find(playbook.coverages, call.coverage ?? first.value.coverage, 'call.coverage');
   if (!coverage.ok) return coverage;
+  const own = second.value === null ? null : (call.coverage ?? second.value.coverage);
+  const secondCoverage = own === null ? ok(null) : find(playbook.coverages, own, 'call.coverage');
+  if (!secondCoverage.ok) return secondCoverage;
   return ok({
-    level: playbook.team.level,
-    spot,
-    roles: playbook.roles,
     front: front.value,
-    look: shown.value,
     first: first.value,
     second: second.value,
-    turn: call.turn,
     coverage: coverage.value,
+    secondCoverage: secondCoverage.value,
   });
 }
 

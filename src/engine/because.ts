@@ -1,5 +1,5 @@
 import type { Because, Blanks, DataFor, Datum, Gap, Job, PlayerId, RoleId, Who } from './types/index.ts';
-import type { GapLetter, Side } from './vocabulary.ts';
+import type { GapLetter, Side, Zone } from './vocabulary.ts';
 
 /** A fact in words: a sentence with blanks, the data for every blank, and the facts it follows from. */
 export function because<Template extends string>(
@@ -29,6 +29,7 @@ export const datum = {
   player: (player: PlayerId): Datum => ({ kind: 'player', player }),
   players: (players: readonly PlayerId[]): Datum => ({ kind: 'players', players }),
   job: (job: Job): Datum => ({ kind: 'job', job }),
+  zone: (zone: Zone, side: Side | 'middle'): Datum => ({ kind: 'zone', zone, side }),
   who: (who: Who): Datum => ({ kind: 'who', who }),
   pressure: (which: 'first' | 'second'): Datum => ({ kind: 'pressure', which }),
   number: (value: number): Datum => ({ kind: 'number', value }),

@@ -9,8 +9,3 @@ export function gapKey(gap: Gap): string {
 export function gapsEqual(a: Gap, b: Gap): boolean {
   return a.side === b.side && a.letter === b.letter;
 }
-
-/** The same gaps, each once, in their order. */
-export function distinctGaps(gaps: readonly Gap[]): readonly Gap[] {
-  return gaps.filter((gap, index) => gaps.findIndex((other) => gapsEqual(gap, other)) === index);
-}

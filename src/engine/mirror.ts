@@ -81,7 +81,13 @@ function mirrorFront(front: Front): Front {
 }
 
 function mirrorLook(look: Look): Look {
-  return { ...look, players: look.players.map(mirrorX) };
+  return {
+    ...look,
+    players: look.players.map(mirrorX),
+    motion: look.motion === null ? null : { ...look.motion, to: mirrorX(look.motion.to) },
+    runs: look.runs.map((run) => ({ ...run, side: mirrorSide(run.side) })),
+    protections: look.protections.map((each) => ({ ...each, slideSide: mirrorSide(each.slideSide) })),
+  };
 }
 
 function mirrorPressure(pressure: Pressure): Pressure {
@@ -98,6 +104,11 @@ function mirrorPressure(pressure: Pressure): Pressure {
 function mirrorCoverage(coverage: Coverage): Coverage {
   return {
     ...coverage,
+    needs: coverage.needs.map((need) => ({
+      ...need,
+      when: mirrorTests(need.when),
+      side: need.side === 'middle' ? need.side : mirrorRef(need.side),
+    })),
     tells: coverage.tells.map((tell) => ({
       ...tell,
       cases: tell.cases.map((each) => ({ ...each, when: mirrorTests(each.when), job: mirrorJob(each.job) })),
@@ -118,6 +129,10 @@ export function mirrorSetup(setup: Setup): Setup {
     look: mirrorLook(setup.look),
     first: mirrorPressure(setup.first),
     second: setup.second === null ? null : mirrorPressure(setup.second),
+    combination:
+      setup.combination.kind === 'together'
+        ? setup.combination
+        : { ...setup.combination, key: mirrorTests(setup.combination.key) },
     coverage: mirrorCoverage(setup.coverage),
   };
 }

@@ -89,6 +89,29 @@ export type ToldBasis = (typeof TOLD_BASES)[number];
 export const BASES = ['base', 'coverage', ...TOLD_BASES] as const;
 export type Basis = (typeof BASES)[number];
 
+/**
+ * Classes of formations a staff makes its check-outs by, the most special first: a look's first class that a table names
+ * decides. Source: blitz checks by formation, A. Hovorka, "4-3 Blitz Checks to Attack Protections", X&O Labs, 2017; "Check
+ * Defense", Football Is Life blog, 5 May 2020; the list itself from memory.
+ */
+export const FORMATION_CLASSES = [
+  'unbalanced',
+  'empty-four-by-one',
+  'empty-three-by-two',
+  'heavy',
+  'two-backs',
+  'quads',
+  'bunch',
+  'trips-nub',
+  'trips-tight-end',
+  'trips',
+  'wing',
+  'two-tight-ends',
+  'doubles-tight-end',
+  'doubles',
+] as const;
+export type FormationClass = (typeof FORMATION_CLASSES)[number];
+
 /** How grave a finding is: do not install it, the coach must decide, worth knowing. */
 export const SEVERITIES = ['stop', 'check', 'note'] as const;
 export type Severity = (typeof SEVERITIES)[number];

@@ -118,7 +118,7 @@ function stroke(
 ): void {
   const width = lineWidth(shape) * scale;
   const dashes = dashesOf(shape.stroke);
-  if (dashes !== null) doc.dash(dashes[0] * scale, { space: dashes[1] * scale });
+  if (dashes !== null) doc.addContent(`[${dashes.map((dash) => (dash * scale).toFixed(3)).join(' ')}] 0 d`);
   outline();
   doc.lineWidth(shape.stroke === 'double' ? width * DOUBLE.outer : width).stroke(colour);
   if (dashes !== null) doc.undash();

@@ -19,6 +19,7 @@ export const FACES = {
   cell: { cut: 'regular', size: 7.5, colour: '#000000' },
   strong: { cut: 'bold', size: 7.5, colour: '#000000' },
   head: { cut: 'bold', size: 7, colour: '#404040' },
+  note: { cut: 'regular', size: 8, colour: '#000000' },
   small: { cut: 'regular', size: 7, colour: '#404040' },
   caution: { cut: 'regular', size: 6.4, colour: '#404040' },
 } as const satisfies Record<string, Face>;
@@ -83,17 +84,26 @@ export function drawHeader(pen: Pen, area: Area, input: PrintInput, sheet: Sheet
   const right = area.left + area.width;
   drawSign(pen, sheet.report.verdict, right - wordWidth - 19, area.top + 1.5, 14);
   pen.draw(word, FACES.verdict, right - wordWidth, area.top + 2.5);
+  const [counts = ''] = pen.lines(sheet.report.counts, FACES.small, room, 1);
+  const countsWidth = pen.width(counts, FACES.small);
+  pen.draw(counts, FACES.small, right - countsWidth, area.top + 3.5 + lineHeight(FACES.verdict));
   let y = area.top;
-  for (const line of pen.lines(sheet.title.call, FACES.call, area.width - wordWidth - 34, 2)) {
+  for (const line of pen.lines(
+    sheet.title.call,
+    FACES.call,
+    area.width - Math.max(wordWidth + 34, countsWidth + 12),
+    2,
+  )) {
     pen.draw(line, FACES.call, area.left, y);
     y += lineHeight(FACES.call);
   }
-  for (const text of titleLines(input, sheet, continued)) {
-    for (const line of pen.lines(text, FACES.title, area.width, 2)) {
+  // The counts stand beside the first line under the call's name.
+  titleLines(input, sheet, continued).forEach((text, index) => {
+    for (const line of pen.lines(text, FACES.title, area.width - (index === 0 ? countsWidth + 12 : 0), 2)) {
       pen.draw(line, FACES.title, area.left, y);
       y += lineHeight(FACES.title);
     }
-  }
+  });
   pen.doc
     .moveTo(area.left, y + 3)
     .lineTo(right, y + 3)

@@ -4,11 +4,14 @@ import type { Face, Pen } from './pen.ts';
 
 const INK = '#000000';
 
+/** Everything that has a shape of its own on a sheet. */
+export type SignName = Verdict | Severity | 'cannot-tell';
+
 /**
  * The shape of a verdict or severity, so that no colour is needed: octagon for stop, triangle for check, ring with "i" for
- * note, ring with a tick for clean, struck ring for left out. `size` is its height in points.
+ * note, ring with a tick for clean, struck ring for left out, square with "?" for what cannot be told. `size` is its height in points.
  */
-export function drawSign(pen: Pen, sign: Verdict | Severity, x: number, y: number, size: number): void {
+export function drawSign(pen: Pen, sign: SignName, x: number, y: number, size: number): void {
   const { doc } = pen;
   const [middle, center, radius] = [x + size / 2, y + size / 2, size / 2];
   const inside = (text: string, colour: string, lower: number) => {
@@ -45,6 +48,12 @@ export function drawSign(pen: Pen, sign: Verdict | Severity, x: number, y: numbe
       doc.moveTo(x + size * 0.28, y + size * 0.52).lineTo(x + size * 0.45, y + size * 0.7);
       doc.lineTo(x + size * 0.74, y + size * 0.32).stroke(INK);
       return;
+    case 'cannot-tell':
+      doc.rect(x + size * 0.06, y + size * 0.06, size * 0.88, size * 0.88).stroke(INK);
+      {
+        inside('?', INK, 0);
+        return;
+      }
     case 'left-out':
       doc.circle(middle, center, radius * 0.92).stroke(INK);
       doc

@@ -8,13 +8,13 @@ export interface Column {
   readonly share: number;
 }
 
-/** A row of words, heavy or not. */
+/** A row of words, heavy or not; a list says it for each cell. */
 export interface Row {
   readonly cells: readonly string[];
-  readonly strong: boolean;
+  readonly strong: boolean | readonly boolean[];
 }
 
-const PAD = { x: 3, y: 1.4 } as const;
+const PAD = { x: 3, y: 1 } as const;
 
 /** A cell of a row, broken into lines. */
 interface Cell {
@@ -29,8 +29,11 @@ interface Cell {
  */
 export function tableBlock(flow: Flow, columns: readonly Column[], rows: readonly Row[]): Block {
   const titles = columns.map((column) => column.title);
-  const head = cellsOf(flow, columns, titles, FACES.head);
-  const body = rows.map((row) => cellsOf(flow, columns, row.cells, row.strong ? FACES.strong : FACES.cell));
+  const head = cellsOf(flow, columns, titles, () => FACES.head);
+  const body = rows.map(({ cells, strong }) => {
+    const isStrong = (column: number) => (typeof strong === 'boolean' ? strong : strong[column] === true);
+    return cellsOf(flow, columns, cells, (column) => (isStrong(column) ? FACES.strong : FACES.cell));
+  });
   return {
     height: [head, ...body].reduce((sum, cells) => sum + heightOf(longest(cells)), 0),
     draw: () => {
@@ -67,11 +70,17 @@ function drawTable(flow: Flow, head: readonly Cell[], body: readonly (readonly C
 /** A row of more lines than this may be split between pages. */
 const LONG_ROW = 12;
 
-function cellsOf(flow: Flow, columns: readonly Column[], texts: readonly string[], face: Face): readonly Cell[] {
+function cellsOf(
+  flow: Flow,
+  columns: readonly Column[],
+  texts: readonly string[],
+  faceOf: (column: number) => Face,
+): readonly Cell[] {
   const whole = columns.reduce((sum, column) => sum + column.share, 0);
   let x = flow.area.left;
   return columns.map((column, index) => {
     const width = (flow.area.width * column.share) / whole;
+    const face = faceOf(index);
     const cell = { x: x + PAD.x, face, lines: flow.pen.lines(texts[index] ?? '', face, width - 2 * PAD.x) };
     x += width;
     return cell;

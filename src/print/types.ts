@@ -38,6 +38,12 @@ export interface Sheet {
   readonly report: Report;
 }
 
+/** The room a sheet is for, with its men, whose rows come first and bold. */
+export interface SheetRoom {
+  readonly name: string;
+  readonly roles: readonly RoleId[];
+}
+
 /** A document to print: one sheet a look, each on a page of its own (or more, when its words are long). */
 export interface PrintInput {
   readonly paper: Paper;
@@ -50,7 +56,7 @@ export interface PrintInput {
   readonly stamp: string;
   /** Written into the file as its creation date, so that the same input gives the same bytes. */
   readonly created: Date;
-  /** The room the sheets are for, with its men, whose rows come first and bold; null: everybody's sheet. */
-  readonly room: { readonly name: string; readonly roles: readonly RoleId[] } | null;
+  /** Null: everybody's sheet. */
+  readonly room: SheetRoom | null;
   readonly sheets: readonly Sheet[];
 }

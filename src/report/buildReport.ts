@@ -1,21 +1,16 @@
-import {
-  gapKey,
-  standardChecks,
-  type Analysis,
-  type Combined,
-  type Finding,
-  type GapOwner,
-  type OwnedGap,
-  type ResolvedPressure,
-  type Telling,
-} from '../engine/index.ts';
+import { standardChecks, type Analysis, type GapOwner, type OwnedGap, type ResolvedPressure } from '../engine/index.ts';
+import { checkOutNote, choiceNote, motionNote } from './callNotes.ts';
+import { coverageSection } from './coverage.ts';
 import { fill } from './fill.ts';
+import { cannotTellRows, countText, findingRows } from './findings.ts';
 import { jobRow } from './jobRow.ts';
-import type { FindingRow, GapRow, LinemanRow, Report } from './types.ts';
-import { NOTHING } from './words/cells.ts';
+import { pairRow } from './pairRow.ts';
+import { protectionRow } from './protections.ts';
+import { runRow } from './runs.ts';
+import type { GapRow, Report } from './types.ts';
 import { makeLexicon, type Lexicon } from './words/lexicon.ts';
 import type { StaffWords } from './words/staffWords.ts';
-import { STATUS_WORDS, VERDICT_WORDS } from './words/verdicts.ts';
+import { VERDICT_WORDS } from './words/verdicts.ts';
 
 /**
  * One call in one look in words: reads an analysis, computes no football. The same analysis and words give the same
@@ -24,18 +19,31 @@ import { STATUS_WORDS, VERDICT_WORDS } from './words/verdicts.ts';
  */
 export function buildReport(analysis: Analysis, staff: StaffWords): Report {
   const lexicon = makeLexicon(analysis.setup, staff);
-  const leftOut = analysis.verdict === 'left-out';
+  const { verdict, assignments } = analysis;
+  const leftOut = verdict === 'left-out';
   const paired = analysis.second !== null;
-  const linemen = analysis.assignments.filter(({ combined }) => combined.role.room === 'line');
+  const pair = assignments.map((assignment) => pairRow(assignment, paired, lexicon));
+  // A call that is not run against this look is not judged.
+  const findings = findingRows(leftOut ? [] : analysis.findings, verdict, lexicon);
+  const cannotTell = cannotTellRows(leftOut ? [] : analysis.undetermined, lexicon);
   return {
-    verdict: analysis.verdict,
-    verdictText: VERDICT_WORDS[analysis.verdict],
+    verdict,
+    verdictText: VERDICT_WORDS[verdict],
+    counts: leftOut ? 'not judged' : countText(findings, cannotTell),
     sides: sideRows(analysis, lexicon),
-    linemen: linemen.map(({ combined }) => linemanRow(combined, paired, lexicon)),
-    jobs: analysis.assignments.map((assignment) => jobRow(assignment, analysis, lexicon)),
+    checkOut: checkOutNote(analysis, lexicon),
+    choice: choiceNote(analysis, lexicon),
+    motion: motionNote(analysis, lexicon),
+    pair,
+    linemen: pair.filter((_, index) => assignments[index]?.combined.role.room === 'line'),
+    jobs: assignments.map((assignment) => jobRow(assignment, analysis, lexicon)),
     gaps: analysis.gaps.map((gap) => gapRow(gap, lexicon)),
-    // A call that is not run against this look is not judged.
-    findings: leftOut ? [] : findingRows(analysis.findings, lexicon),
+    coverage: coverageSection(analysis, lexicon),
+    runs: analysis.runs.map((run) => runRow(run, lexicon)),
+    protections: analysis.protections.map((protection) => protectionRow(protection, lexicon)),
+    findings: findings.standing,
+    waived: findings.waived,
+    cannotTell,
     checked: leftOut ? [] : standardChecks.map((check) => check.title),
   };
 }
@@ -47,24 +55,6 @@ function sideRows(analysis: Analysis, lexicon: Lexicon): Report['sides'] {
     why: fill(side.because, lexicon),
   });
   return [row('first', analysis.first), ...(analysis.second === null ? [] : [row('second', analysis.second)])];
-}
-
-function linemanRow(combined: Combined, paired: boolean, lexicon: Lexicon): LinemanRow {
-  const { role, first, second, status } = combined;
-  const says = (telling: Telling | null): string => {
-    if (telling === null) return 'Nothing';
-    return telling.kind === 'told' ? lexicon.job(telling.job) : fill(telling.because, lexicon).text;
-  };
-  return {
-    role: role.id,
-    letter: role.letter,
-    name: role.name,
-    first: says(first),
-    second: paired ? says(second) : NOTHING,
-    status,
-    verdict: STATUS_WORDS[status],
-    why: fill(combined.because, lexicon),
-  };
 }
 
 function gapRow({ gap, owners }: OwnedGap, lexicon: Lexicon): GapRow {
@@ -84,34 +74,4 @@ function ownerText(owner: GapOwner, lexicon: Lexicon): string {
   ];
   const who = lexicon.role(owner.role);
   return notes.length === 0 ? who : `${who} (${notes.join(', ')})`;
-}
-
-/** Findings keep the engine's order. Two of one rule about the same people get keys of their own. */
-function findingRows(findings: readonly Finding[], lexicon: Lexicon): readonly FindingRow[] {
-  const used = new Map<string, number>();
-  return findings.map((finding) => {
-    const about = [...finding.who, ...finding.gaps.map(gapKey), ...finding.players].join(',');
-    const key = `${finding.rule}:${about}`;
-    const times = (used.get(key) ?? 0) + 1;
-    used.set(key, times);
-    return findingRow(finding, times === 1 ? key : `${key}#${String(times)}`, lexicon);
-  });
-}
-
-function findingRow(finding: Finding, key: string, lexicon: Lexicon): FindingRow {
-  const check = standardChecks.find((each) => each.id === finding.rule);
-  if (check === undefined) throw new Error(`No check is called ${finding.rule}`);
-  const why = fill(finding.because, lexicon);
-  return {
-    key,
-    rule: finding.rule,
-    title: check.title,
-    severity: finding.severity,
-    text: why.text,
-    matters: check.matters,
-    why: why.because,
-    who: finding.who,
-    gaps: finding.gaps,
-    players: finding.players,
-  };
 }

@@ -3,8 +3,17 @@ export type * from './types.ts';
 export { buildReport } from './buildReport.ts';
 export type { ReportEntry } from './entry.ts';
 export { fill } from './fill.ts';
-export { reportJson, type FindingJson, type JobJson, type LookJson, type ReportJson } from './reportJson.ts';
+export {
+  reportJson,
+  type CannotTellJson,
+  type FindingJson,
+  type JobJson,
+  type LookJson,
+  type ReportJson,
+} from './reportJson.ts';
+export { BY_RULE } from './runs.ts';
 export { toText } from './toText.ts';
+export { FORMATION_WORDS } from './words/formations.ts';
 export { makeLexicon, type Lexicon } from './words/lexicon.ts';
 export { makeRuleWords, type RuleWords } from './words/rules.ts';
 export { COMMON_WORDS, type StaffWords, type TechniqueLabel } from './words/staffWords.ts';

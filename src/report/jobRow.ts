@@ -12,6 +12,7 @@ import {
 } from '../engine/index.ts';
 import { fill } from './fill.ts';
 import type { JobRow, Why } from './types.ts';
+import { NOTHING } from './words/cells.ts';
 import type { Lexicon } from './words/lexicon.ts';
 import { listed } from './words/lists.ts';
 import { ROOM_WORDS } from './words/names.ts';
@@ -28,6 +29,7 @@ export function jobRow(assignment: Assignment, analysis: Analysis, lexicon: Lexi
     room: ROOM_WORDS[role.room],
     aligns: lexicon.aligned(aligned, analysis.facts),
     job,
+    move: moveOf(assignment, lexicon),
     run: lexicon.run(run, looseGaps(assignment)),
     pass: lexicon.pass(pass, analysis.facts),
     toldBy: toldBy(assignment, analysis),
@@ -55,11 +57,11 @@ function ownedBy(role: RoleId, analysis: Analysis): readonly { readonly gap: Gap
   );
 }
 
-/** Gaps a coverage man takes only if nobody else has them, without those that did become his. */
+/** Gaps a coverage man takes only if nobody else has them; none once one of them became his, for he takes only one. */
 function looseGaps({ combined, run }: Assignment): readonly Gap[] {
   const { job } = combined;
-  if (job === null || !('run' in job) || job.run.firm) return [];
-  return job.run.fits.filter((gap) => !includes(run.gaps, gap));
+  if (job === null || !('run' in job) || job.run.firm || run.gaps.length > 0) return [];
+  return job.run.fits;
 }
 
 function includes(gaps: readonly Gap[], gap: Gap): boolean {
@@ -71,7 +73,7 @@ function gapsOf(job: Job): readonly Gap[] {
 }
 
 /** What a pressure told him, with the gaps the engine gave him on top; or, untold, what both columns amount to. */
-function wholeJob({ combined, run, pass }: Assignment, lexicon: Lexicon): string {
+export function wholeJob({ combined, run, pass }: Assignment, lexicon: Lexicon): string {
   const told = combined.job;
   if (told === null) {
     const job = jobOfColumns(run, pass);
@@ -87,6 +89,11 @@ function wholeJob({ combined, run, pass }: Assignment, lexicon: Lexicon): string
       )}`;
 }
 
+function moveOf({ combined, run, pass }: Assignment, lexicon: Lexicon): string {
+  const job = combined.job ?? jobOfColumns(run, pass);
+  return job === null ? NOTHING : lexicon.move(job);
+}
+
 /** Both columns as one job; null when he has neither gap, support nor anything against the pass. */
 function jobOfColumns(run: RunColumn, pass: PassColumn): Job | null {
   const { gaps, edge, support } = run;
@@ -94,9 +101,9 @@ function jobOfColumns(run: RunColumn, pass: PassColumn): Job | null {
   const behind = { fits: gaps, firm: true, support };
   switch (pass.kind) {
     case 'rush':
-      return { kind: 'rush', gaps, manner, track: { kind: 'straight' }, edge };
+      return { kind: 'rush', gaps, manner, track: { kind: 'straight' }, edge, peel: false, order: null };
     case 'contain':
-      return { kind: 'contain', gaps, manner, track: { kind: 'straight' }, edge };
+      return { kind: 'contain', gaps, manner, track: { kind: 'straight' }, edge, peel: false, order: null };
     case 'zone':
       return { kind: 'drop', zone: pass.zone, side: pass.side, run: behind };
     case 'man':
@@ -115,6 +122,7 @@ function jobOfColumns(run: RunColumn, pass: PassColumn): Job | null {
 function toldBy({ combined }: Assignment, analysis: Analysis): string {
   const { from, first, second } = combined;
   if (from === 'both') return 'both';
+  if (from === 'shell') return 'filled in';
   if (from !== null) {
     const telling = from === 'first' ? first : second;
     return telling?.kind === 'told' && telling.basis === 'coverage' ? 'shell' : from;

@@ -13,7 +13,7 @@ import {
   type Verdict,
 } from '../engine/index.ts';
 import type { ReportEntry } from './entry.ts';
-import type { FindingRow, JobRow, Why } from './types.ts';
+import type { CannotTellRow, FindingRow, JobRow, Report, Why } from './types.ts';
 
 /** One of the eleven: his id, and the rest in the words of the printed report. */
 export type JobJson = Pick<JobRow, 'role' | 'letter' | 'aligns' | 'run' | 'pass' | 'toldBy'>;
@@ -27,8 +27,13 @@ export interface FindingJson {
   readonly gap: readonly string[];
   readonly players: readonly PlayerId[];
   readonly because: Why;
-  /** The coach's reason to live with it. Version 1 of the playbook has no waivers, so it is always null. */
-  readonly waived: null;
+  /** The coach's reason to live with it; null: it stands. */
+  readonly waived: string | null;
+}
+
+/** Something that could not be judged. */
+export interface CannotTellJson extends Omit<FindingJson, 'rule' | 'severity' | 'waived'> {
+  readonly rules: readonly string[];
 }
 
 /** One look at one ball spot. `verdict` tells a clean look from one the call is not run against. */
@@ -42,6 +47,14 @@ export interface LookJson {
   readonly secondCallSide: Side | 'tie' | null;
   readonly jobs: readonly JobJson[];
   readonly findings: readonly FindingJson[];
+  readonly cannotTell: readonly CannotTellJson[];
+  /** The sections of the printed report, as they are: words, with ids in `who`, `players` and `gaps`. */
+  readonly checkOut: Report['checkOut'];
+  readonly choice: Report['choice'];
+  readonly motion: Report['motion'];
+  readonly coverage: Report['coverage'];
+  readonly runs: Report['runs'];
+  readonly protections: Report['protections'];
 }
 
 /** What `--json` prints. */
@@ -80,13 +93,15 @@ export function reportJson(entries: readonly ReportEntry[]): ReportJson {
 
 function lookJson({ analysis, report }: ReportEntry): LookJson {
   const sideOf = ({ side }: typeof analysis.first): Side | 'tie' => (side.kind === 'decided' ? side.side : 'tie');
-  const findings = [...report.findings].sort(
+  const standing = report.findings.map((row) => ({ ...row, reason: null }));
+  const findings = [...standing, ...report.waived].sort(
     compareBy(
       (row) => SEVERITIES.indexOf(row.severity),
       (row) => row.rule,
       (row) => row.key,
     ),
   );
+  const { checkOut, choice, motion, coverage, runs, protections } = report;
   return {
     id: analysis.setup.look.id,
     spot: analysis.setup.spot,
@@ -102,17 +117,20 @@ function lookJson({ analysis, report }: ReportEntry): LookJson {
       toldBy,
     })),
     findings: findings.map(findingJson),
+    cannotTell: report.cannotTell.map((row) => ({ rules: row.rules, ...aboutJson(row) })),
+    checkOut,
+    choice,
+    motion,
+    coverage,
+    runs,
+    protections,
   };
 }
 
-function findingJson(row: FindingRow): FindingJson {
-  return {
-    rule: row.rule,
-    severity: row.severity,
-    who: row.who,
-    gap: row.gaps.map(gapKey),
-    players: row.players,
-    because: { text: row.text, because: row.why },
-    waived: null,
-  };
+function findingJson(row: FindingRow & { readonly reason: string | null }): FindingJson {
+  return { rule: row.rule, severity: row.severity, ...aboutJson(row), waived: row.reason };
+}
+
+function aboutJson({ who, gaps, players, text, why }: FindingRow | CannotTellRow): Omit<CannotTellJson, 'rules'> {
+  return { who, gap: gaps.map(gapKey), players, because: { text, because: why } };
 }

@@ -28,8 +28,15 @@ function cellsOf({ call, analysis, report }: ReportEntry): readonly string[] {
   return [call.name, analysis.setup.look.name, SPOT_WORDS[analysis.setup.spot], report.verdictText].map(plain);
 }
 
+/** What stands, what could not be judged, and how much the coach lives with; the rest is in the sheets and the JSON. */
 function findingsOf({ report }: ReportEntry): readonly string[] {
-  return report.findings.map((row) => `  ${padded(SEVERITY_WORDS[row.severity], 5)}  ${row.rule}: ${plain(row.text)}`);
+  const { findings, cannotTell, waived } = report;
+  const line = (word: string, rule: string, text: string): string => `  ${padded(word, 5)}  ${rule}: ${plain(text)}`;
+  return [
+    ...findings.map((row) => line(SEVERITY_WORDS[row.severity], row.rule, row.text)),
+    ...cannotTell.map((row) => line('?', row.rules.join(', '), row.text)),
+    ...(waived.length === 0 ? [] : [`  ${padded('', 5)}  ${String(waived.length)} waived`]),
+  ];
 }
 
 function tally(entries: readonly ReportEntry[]): string {

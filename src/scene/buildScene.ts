@@ -5,8 +5,12 @@ import { manShapes } from './marks/defence.ts';
 import { fieldShapes } from './marks/field.ts';
 import { slotRow, slotShapes } from './marks/gaps.ts';
 import { drawnJobs, type DrawnJob } from './marks/jobs.ts';
+import { motionShapes } from './marks/motion.ts';
 import { offenceShapes, smallOffence } from './marks/offence.ts';
 import { jobShapes, lanesOf } from './marks/paths.ts';
+import { blockShapes } from './marks/protection.ts';
+import { receiverShapes } from './marks/receivers.ts';
+import { runShapes } from './marks/runPlay.ts';
 import type { Tag } from './marks/shape.ts';
 import { signShapes } from './marks/signs.ts';
 import { dropShapes, type Drop } from './marks/zones.ts';
@@ -35,7 +39,8 @@ export function buildLookScene(facts: LookFacts, level: RuleLevel, spot: Place):
 
 /** Everything but the field. */
 function playShapes(picture: Picture): readonly Shape[] {
-  const { assignments, facts } = picture.analysis;
+  const { assignments } = picture.analysis;
+  const faint = picture.options.room !== null;
   const row = slotRow(picture);
   const jobs = assignments.flatMap((assignment) =>
     drawnJobs(assignment).map((drawn, index) => ({ drawn, tag: jobTag(picture, drawn, index) })),
@@ -51,15 +56,18 @@ function playShapes(picture: Picture): readonly Shape[] {
     ),
     ...jobs.flatMap(({ drawn, tag }) => jobShapes(picture, drawn, lanes, tag)),
   ];
+  const ways = paths.filter((shape) => shape.kind === 'path');
+  const offence = [...runShapes(picture, row, ways.map(pointsAlong)), ...blockShapes(picture, ways)];
+  const lines = [...ways, ...offence.filter((shape) => shape.kind === 'path')].map(pointsAlong);
   return [
+    ...motionShapes(picture.analysis, faint),
     ...paths,
+    ...offence,
     ...slotShapes(picture, row),
-    ...offenceShapes(facts, picture.options.room !== null),
+    ...offenceShapes(picture.analysis, faint),
+    ...receiverShapes(picture, row, lines),
     ...assignments.flatMap((assignment) => manShapes(picture, assignment)),
-    ...signShapes(
-      picture,
-      paths.flatMap((shape) => (shape.kind === 'path' ? [pointsAlong(shape)] : [])),
-    ),
+    ...signShapes(picture, lines),
   ];
 }
 

@@ -15,18 +15,29 @@ export function distance(a: Point, b: Point): Yards {
   return Math.hypot(b.x - a.x, b.y - a.y);
 }
 
-/** Distance of a point from the straight line between two others, ends included. */
-export function distanceToSegment(point: Point, from: Point, to: Point): Yards {
+/** The point of the straight line between two others, ends included, that is nearest to a point. */
+function footOn(point: Point, from: Point, to: Point): Point {
   const square = (to.x - from.x) ** 2 + (to.y - from.y) ** 2;
-  if (square === 0) return distance(point, from);
+  if (square === 0) return from;
   const along = ((point.x - from.x) * (to.x - from.x) + (point.y - from.y) * (to.y - from.y)) / square;
   const share = Math.min(1, Math.max(0, along));
-  return distance(point, { x: from.x + share * (to.x - from.x), y: from.y + share * (to.y - from.y) });
+  return { x: from.x + share * (to.x - from.x), y: from.y + share * (to.y - from.y) };
+}
+
+/** The point of a line through points that is nearest to a point; null for a line of no points. */
+export function nearestOn(points: readonly Point[], to: Point): Point | null {
+  const [first] = points;
+  if (first === undefined) return null;
+  const feet = points.slice(1).map((end, index) => footOn(to, points[index] ?? end, end));
+  return feet.reduce((best, foot) => (distance(foot, to) < distance(best, to) ? foot : best), first);
 }
 
 /** How near a line through points comes to a point. */
 export function distanceToPath(point: Point, points: readonly Point[]): Yards {
-  return Math.min(Infinity, ...points.slice(1).map((to, index) => distanceToSegment(point, points[index] ?? to, to)));
+  return Math.min(
+    Infinity,
+    ...points.slice(1).map((to, index) => distance(point, footOn(point, points[index] ?? to, to))),
+  );
 }
 
 /** How long a tip is, and how wide to each side. */
@@ -37,8 +48,8 @@ const TIP_SIZE: Readonly<Record<Exclude<Tip, 'none'>, { readonly length: Yards; 
   tee: { length: 0, half: 0.26 },
 };
 
-/** Dash and space of a line pattern, in yards; null is an unbroken line. */
-export function dashesOf(stroke: Stroke): readonly [Yards, Yards] | null {
+/** Dashes and spaces of a line pattern in turn, in yards; null is an unbroken line. */
+export function dashesOf(stroke: Stroke): readonly Yards[] | null {
   switch (stroke) {
     case 'solid':
     case 'double':
@@ -47,6 +58,8 @@ export function dashesOf(stroke: Stroke): readonly [Yards, Yards] | null {
       return [0.55, 0.32];
     case 'dotted':
       return [0.12, 0.24];
+    case 'dash-dot':
+      return [0.5, 0.2, 0.1, 0.2];
     default:
       return assertNever(stroke);
   }

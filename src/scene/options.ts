@@ -18,12 +18,21 @@ export interface SceneOptions {
   /** That room's men heavy and all others light; null draws everybody alike. */
   readonly room: Room | null;
   readonly lit: Lit;
+  /** Beside each receiver, light, the letter of the man who answers him. One whom nobody answers is always ringed. */
+  readonly answers: boolean;
+  /** Draws that run of the look, by its place in `Analysis.runs`: who carries, pulls and leads, and the gaps that opens. */
+  readonly run: number | null;
+  /** Draws that protection, by its place in `Analysis.protections`: who blocks whom, and who comes free. */
+  readonly protection: number | null;
 }
 
-/** Everything, everybody alike, nothing lit. */
+/** Everything, everybody alike, nothing lit, the play of the offence left out. */
 export const WHOLE_PICTURE: SceneOptions = {
   detail: 'full',
   view: 'players',
   room: null,
   lit: { roles: [], gaps: [] },
+  answers: false,
+  run: null,
+  protection: null,
 };

@@ -5,7 +5,9 @@ import {
   type FieldMarks,
   type Gap,
   type OffencePlayer,
+  type PlayerId,
   type Point,
+  type ProtectionPicture,
   type RoleId,
   type Yards,
 } from '../engine/index.ts';
@@ -23,9 +25,13 @@ export interface Picture {
   readonly gapX: (gap: Gap) => Yards | null;
   /** Where a defender stands; null for a role that is not on the field. */
   readonly manAt: (role: RoleId) => Point | null;
+  /** Where a man of the offence is at the snap; null for one who is not in this look. */
+  readonly playerAt: (player: PlayerId) => Point | null;
   /** A role's letter as drawn; "" for a role that is not on the field. */
   readonly letterOf: (role: RoleId) => string;
   readonly passer: OffencePlayer | null;
+  /** The protection to show; null for none, or for one this look cannot have. */
+  readonly protection: ProtectionPicture | null;
   /** Drawn light, because the picture is another room's. */
   readonly faint: (role: RoleId) => boolean;
 }
@@ -34,7 +40,8 @@ export interface Picture {
 export function pictureOf(analysis: Analysis, options: SceneOptions): Picture {
   const gaps = new Map(analysis.gaps.map((owned) => [gapKey(owned.gap), owned.x]));
   const men = new Map(analysis.assignments.map(({ aligned }) => [aligned.role.id, aligned]));
-  const { passer } = analysis.facts;
+  const { passer, players } = analysis.facts;
+  const shown = options.protection === null ? undefined : analysis.protections[options.protection];
   return {
     analysis,
     options,
@@ -42,7 +49,9 @@ export function pictureOf(analysis: Analysis, options: SceneOptions): Picture {
     gapX: (gap) => gaps.get(gapKey(gap)) ?? null,
     manAt: (role) => men.get(role) ?? null,
     letterOf: (role) => men.get(role)?.role.letter ?? '',
-    passer: passer === null ? null : (analysis.facts.players.get(passer) ?? null),
+    playerAt: (player) => players.get(player) ?? null,
+    passer: passer === null ? null : (players.get(passer) ?? null),
+    protection: shown?.kind === 'answered' ? shown.picture : null,
     faint: (role) => options.room !== null && men.get(role)?.role.room !== options.room,
   };
 }

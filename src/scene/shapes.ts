@@ -33,7 +33,7 @@ export const INKS = [
 export type Ink = (typeof INKS)[number];
 
 /** Line patterns that can be told apart without colour. */
-export type Stroke = 'solid' | 'dashed' | 'dotted' | 'double';
+export type Stroke = 'solid' | 'dashed' | 'dotted' | 'dash-dot' | 'double';
 
 /**
  * The end of a path: a filled head for a rush, a bar for contain, an open head for man, a tee for a fit. A drop has no tip: it

@@ -1,5 +1,5 @@
 import type { Playbook } from '../document/index.ts';
-import type { Call, Look } from '../engine/index.ts';
+import type { Call, Combination, Look, LookTest } from '../engine/index.ts';
 import type { AppState, Board, CallParts } from './types.ts';
 
 /** The board a playbook opens on: its first call, in its first look, the ball in the middle. */
@@ -12,7 +12,9 @@ export function firstBoard(playbook: Playbook): Board {
     first: null,
     second: null,
     turn: 'own',
+    combination: { kind: 'together' },
     coverage: null,
+    rushers: null,
     call: null,
   };
   return fitBoard(playbook, call === undefined ? empty : standInCall(empty, call));
@@ -42,20 +44,42 @@ export function standInCall(board: Board, call: Call): Board {
   return { ...board, ...partsOf(call), call: call.id };
 }
 
-/** What is called, of a board or of a kept call. */
-export function partsOf({ front, first, second, turn, coverage }: CallParts): CallParts {
-  return { front, first, second, turn, coverage };
+/** A board that showed a kept call as it was kept goes on showing it as it is kept now; any other board stays. */
+export function followCall(board: Board, before: Playbook, after: Playbook): Board {
+  const was = before.calls.find(({ id }) => id === board.call);
+  const is = after.calls.find(({ id }) => id === board.call);
+  return was !== undefined && is !== undefined && sameParts(was, board) ? standInCall(board, is) : board;
 }
 
-/** Whether two calls are the same call. How the second is turned says nothing when there is no second. */
+/** What is called, of a board or of a kept call. */
+export function partsOf({ front, first, second, turn, combination, coverage, rushers }: CallParts): CallParts {
+  return { front, first, second, turn, combination, coverage, rushers };
+}
+
+/** Whether two calls are the same call. How the second is turned and joined says nothing when there is no second. */
 export function sameParts(a: CallParts, b: CallParts): boolean {
   return (
     a.front === b.front &&
     a.first === b.first &&
     a.second === b.second &&
-    (a.second === null || a.turn === b.turn) &&
-    a.coverage === b.coverage
+    (a.second === null || (a.turn === b.turn && sameCombination(a.combination, b.combination))) &&
+    a.coverage === b.coverage &&
+    a.rushers === b.rushers
   );
+}
+
+/** Whether two pressures are joined alike: both at once, or by the same key. */
+export function sameCombination(a: Combination, b: Combination): boolean {
+  if (a.kind === 'together' || b.kind === 'together') return a.kind === b.kind;
+  return a.key.length === b.key.length && a.key.every((test, index) => testText(test) === testText(b.key[index]));
+}
+
+/** A condition as a text that is the same for the same condition, in whatever order its parts were written. */
+function testText(test: LookTest | undefined): string {
+  return Object.entries(test ?? {})
+    .map(([part, value]) => `${part} ${value}`)
+    .sort()
+    .join(', ');
 }
 
 function present<Id extends string>(list: readonly { readonly id: Id }[], id: Id | null): Id | null {

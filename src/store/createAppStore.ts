@@ -2,8 +2,8 @@ import { temporal } from 'zundo';
 import { createStore } from 'zustand/vanilla';
 import { refused, type Result } from '../base/index.ts';
 import { checkPlaybook, type Playbook } from '../document/index.ts';
-import type { LookId } from '../engine/index.ts';
-import { firstBoard, fitBoard } from './board.ts';
+import type { Edit, LookId } from '../engine/index.ts';
+import { firstBoard, fitBoard, followCall } from './board.ts';
 import type { CommandProblem } from './problems.ts';
 import type { AppState, Board, Change, Preview, View } from './types.ts';
 
@@ -35,13 +35,23 @@ export interface AppStore {
   readonly setBoard: (patch: Partial<Board>) => void;
   readonly setView: (patch: Partial<View>) => void;
   readonly setPreview: (preview: Preview | null) => void;
+  /** Shows on the field what a suggestion would do; null: the call as it is. */
+  readonly setTrial: (trial: Edit | null) => void;
   /** Puts another playbook on the board, as a step that can be undone. */
   readonly open: (playbook: Playbook, label: string) => Result<Playbook, CommandProblem>;
   /** Starts again with what another tab has kept; there is nothing to undo then. */
   readonly startOver: (playbook: Playbook, readOnly: boolean) => void;
 }
 
-const FIRST_VIEW: View = { turned: false, zoom: 'players', selected: null, lit: null, opponent: null };
+const FIRST_VIEW: View = {
+  turned: false,
+  zoom: 'players',
+  selected: null,
+  lit: null,
+  overlay: null,
+  answers: false,
+  opponent: null,
+};
 
 /** A store that opens on that playbook. */
 export function createAppStore(playbook: Playbook, options: { readonly readOnly: boolean }): AppStore {
@@ -64,7 +74,8 @@ export function createAppStore(playbook: Playbook, options: { readonly readOnly:
       change: { label, look },
       gesture,
       preview: null,
-      board: fitBoard(changed.value, before.board),
+      trial: null,
+      board: fitBoard(changed.value, followCall(before.board, before.playbook, changed.value)),
     });
     if (joins) history().resume();
     return changed;
@@ -79,7 +90,8 @@ export function createAppStore(playbook: Playbook, options: { readonly readOnly:
     const change = way === 'undo' ? before.change : after.change;
     // Show where it happened, and nothing that is no longer there.
     const look = change?.look ?? after.board.look;
-    store.setState({ gesture: null, preview: null, board: fitBoard(after.playbook, { ...after.board, look }) });
+    const board = followCall({ ...after.board, look }, before.playbook, after.playbook);
+    store.setState({ gesture: null, preview: null, trial: null, board: fitBoard(after.playbook, board) });
     return change;
   };
 
@@ -94,10 +106,13 @@ export function createAppStore(playbook: Playbook, options: { readonly readOnly:
     redo: () => travel('redo'),
     steps: () => ({ undo: history().pastStates.length, redo: history().futureStates.length }),
     setBoard: (patch) =>
-      store.setState(({ playbook: now, board }) => ({ board: fitBoard(now, { ...board, ...patch }) })),
+      store.setState(({ playbook: now, board }) => ({ board: fitBoard(now, { ...board, ...patch }), trial: null })),
     setView: (patch) => store.setState(({ view }) => ({ view: { ...view, ...patch } })),
     setPreview: (preview) => {
       if (!get().readOnly) store.setState({ preview });
+    },
+    setTrial: (trial) => {
+      if (get().trial !== trial) store.setState({ trial });
     },
     open: (next, label) => {
       const opened = commit({ label, look: null, gesture: null, change: () => ({ ok: true, value: next }) });
@@ -123,6 +138,7 @@ function startState(playbook: Playbook, readOnly: boolean): AppState {
     board: firstBoard(playbook),
     view: FIRST_VIEW,
     preview: null,
+    trial: null,
     gesture: null,
     readOnly,
   };

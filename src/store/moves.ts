@@ -4,6 +4,7 @@ import { fieldAt, type Point } from '../engine/index.ts';
 import { moveDefender } from './commands/defence.ts';
 import { moveOffence } from './commands/offence.ts';
 import type { CommandProblem } from './problems.ts';
+import { setupOf } from './question.ts';
 import type { Board, Man } from './types.ts';
 
 /** Where the ball lies between the end lines does not matter; nobody is drawn farther off the ball than this, in yards. */
@@ -11,12 +12,14 @@ const DEEPEST = 40;
 
 /** Stands one of the 22 somewhere in the look that is on the board; a defender by hand, for this look only. */
 export function moveMan(playbook: Playbook, board: Board, man: Man, at: Point): Result<Playbook, CommandProblem> {
-  const { look, front, spot } = board;
+  const { look, spot } = board;
   if (look === null) return refused({ kind: 'not-there', what: 'look' });
   const kept = onHisSide(playbook, spot, man, at);
   if (man.kind === 'offence') return moveOffence(playbook, { look, player: man.player, at: kept });
-  if (front === null) return refused({ kind: 'not-there', what: 'front' });
-  return moveDefender(playbook, { front, look, role: man.role, at: kept });
+  // The call may be checked out of here, into one with another front: he is moved in the one he stands in.
+  const setup = setupOf(playbook, board, look);
+  if (!setup.ok) return refused({ kind: 'not-there', what: 'front' });
+  return moveDefender(playbook, { front: setup.value.front.id, look, role: man.role, at: kept });
 }
 
 /** The nearest point between the sidelines and on his side of the ball. */

@@ -1,7 +1,10 @@
 import type {
   CallId,
+  Combination,
   CoverageId,
+  Edit,
   FrontId,
+  Gap,
   LookId,
   Place,
   PlayerId,
@@ -39,8 +42,12 @@ export interface CallParts {
   /** Null: the first pressure alone. */
   readonly second: PressureId | null;
   readonly turn: Turn;
+  /** How the two make one call; of no account without a second. */
+  readonly combination: Combination;
   /** Null: the coverage of the first pressure. */
   readonly coverage: CoverageId | null;
+  /** How many the coach says come; null: he does not say. */
+  readonly rushers: number | null;
 }
 
 /** What the coach is looking at: a call, in a look, at a ball spot. Not part of the playbook. */
@@ -55,14 +62,33 @@ export interface Board extends CallParts {
 export const ZOOMS = ['players', 'box', 'field'] as const;
 export type Zoom = (typeof ZOOMS)[number];
 
+/** What is lit on the field: the people and gaps of a finding, or of another row of the report. */
+export interface Lit {
+  /** The row, by its key in the report. */
+  readonly key: string;
+  readonly roles: readonly RoleId[];
+  readonly players: readonly PlayerId[];
+  readonly gaps: readonly Gap[];
+}
+
+/** One run or protection the look is known for, drawn over the call: its place in the look's list. */
+export interface Overlay {
+  readonly kind: 'run' | 'protection';
+  readonly look: LookId;
+  readonly index: number;
+}
+
 /** How the coach looks at it. */
 export interface View {
   /** True: half a turn, the offence below. */
   readonly turned: boolean;
   readonly zoom: Zoom;
   readonly selected: Man | null;
-  /** The finding whose people and gaps are lit, by its key in the report. */
-  readonly lit: string | null;
+  readonly lit: Lit | null;
+  /** Null: the call alone. */
+  readonly overlay: Overlay | null;
+  /** True: a line to every receiver from the man who answers him. */
+  readonly answers: boolean;
   /** Only this opponent's looks are shown; null: all. */
   readonly opponent: OpponentId | null;
 }
@@ -86,6 +112,8 @@ export interface AppState {
   readonly board: Board;
   readonly view: View;
   readonly preview: Preview | null;
+  /** A suggestion whose outcome is shown on the field; nothing is changed yet. */
+  readonly trial: Edit | null;
   /** The gesture the last change belongs to: more of it joins the same step of the history. */
   readonly gesture: string | null;
   /** True: another tab writes, so nothing may be changed here. */

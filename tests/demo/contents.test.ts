@@ -1,20 +1,16 @@
 /** What the demo playbook must contain, and that the file is what its tables make. Everything in it is invented. */
 import { describe, expect, it } from 'vitest';
 import { playbookText } from '../../scripts/demo/playbook.ts';
-import { analyse, PLACES, readLook, type Call, type Look, type OffencePlayer } from '../../src/engine/index.ts';
-import { callOf, fileText, playbook, setupOf } from './grid.ts';
-
-const facts = (look: Look) => readLook(look, playbook.team.level, 'middle');
-const passerDepth = (look: Look): number => -(look.players.find(({ kind }) => kind === 'passer')?.y ?? 0);
-const some = (holds: (look: Look) => boolean): boolean => playbook.looks.some(holds);
+import { analyse, PLACES, type Call } from '../../src/engine/index.ts';
+import { callOf, everywhere, fileText, playbook, setupOf, sign } from './grid.ts';
 
 describe('the file', () => {
   it('is what scripts/demo makes (else run npx tsx scripts/demo/build.ts)', () => {
     expect(fileText).toBe(playbookText());
   });
 
-  it('names no call or pressure twice', () => {
-    for (const part of [playbook.calls, playbook.pressures, playbook.looks]) {
+  it('names nothing twice', () => {
+    for (const part of [playbook.calls, playbook.pressures, playbook.looks, playbook.fronts, playbook.coverages]) {
       expect(new Set(part.map(({ name }) => name)).size).toBe(part.length);
     }
   });
@@ -27,10 +23,12 @@ describe('the team', () => {
   });
 
   it('has the parts a demo needs', () => {
-    expect(playbook.fronts.length).toBeGreaterThanOrEqual(2);
-    expect(playbook.coverages.length).toBeGreaterThanOrEqual(3);
+    expect(playbook.fronts.length).toBeGreaterThanOrEqual(7);
+    expect(playbook.coverages.length).toBeGreaterThanOrEqual(8);
     expect(playbook.pressures.length).toBeGreaterThanOrEqual(12);
-    expect(playbook.calls.filter(({ second }) => second !== null).length).toBeGreaterThanOrEqual(8);
+    const pairs = playbook.calls.filter(({ second }) => second !== null);
+    expect(pairs.filter(({ combination }) => combination.kind === 'together').length).toBeGreaterThanOrEqual(8);
+    expect(pairs.filter(({ combination }) => combination.kind === 'either-or').length).toBeGreaterThanOrEqual(1);
     expect(playbook.opponents).toHaveLength(2);
     expect(new Set(playbook.sheets.map(({ room }) => room))).toEqual(
       new Set(['all', 'line', 'linebackers', 'secondary']),
@@ -39,9 +37,8 @@ describe('the team', () => {
 
   it('shows every front, shell, pressure and look somewhere', () => {
     const used = (pick: (call: Call) => readonly (string | null)[]) => new Set(playbook.calls.flatMap(pick));
-    const shells = used(({ first, coverage }) => [
-      coverage ?? playbook.pressures.find(({ id }) => id === first)?.coverage ?? null,
-    ]);
+    const shellOf = (id: string | null) => playbook.pressures.find((each) => each.id === id)?.coverage ?? null;
+    const shells = used(({ first, coverage }) => [coverage ?? shellOf(first)]);
     expect(shells).toEqual(new Set(playbook.coverages.map(({ id }) => id)));
     expect(used(({ front }) => [front])).toEqual(new Set(playbook.fronts.map(({ id }) => id)));
     const sent = used(({ first, second }) => (second === null ? [first] : [first, second]));
@@ -50,78 +47,105 @@ describe('the team', () => {
       new Set(playbook.looks.map(({ id }) => id)),
     );
   });
+
+  it('says of every pressure how many come, and has every pressure in a call of its own', () => {
+    for (const { id, rushers } of playbook.pressures) {
+      expect(rushers).not.toBeNull();
+      expect([id, playbook.calls.some(({ first, second }) => first === id && second === null)]).toEqual([id, true]);
+    }
+  });
 });
 
-describe('the looks', () => {
-  it('are at least 16, of every personnel group wanted, and each name starts with its own', () => {
-    expect(playbook.looks.length).toBeGreaterThanOrEqual(16);
-    const codes = playbook.looks.map((look) => facts(look).personnel);
-    expect(new Set(codes)).toEqual(new Set(['00', '10', '11', '12', '13', '20', '21', '22']));
-    playbook.looks.forEach((look, index) => {
-      expect(look.name.slice(0, 2)).toBe(codes[index]);
+describe('the shells', () => {
+  it('have the zones they are named for, and change with the receivers', () => {
+    const deep = ['middle', 'third', 'half', 'quarter'];
+    const counted = playbook.coverages.map(({ id, needs }) => {
+      const always = needs.filter(({ when }) => when.length === 0);
+      return [id, always.filter(({ zone }) => deep.includes(zone)).length, always.length];
     });
+    // Deep zones no look does without, and all such zones. What depends on the look is not counted.
+    expect(counted).toEqual([
+      ['three-deep-roll', 3, 6],
+      ['three-deep-hook', 3, 6],
+      ['three-deep-over', 3, 6],
+      ['three-deep-four-under', 3, 6],
+      ['three-deep-fifth-back', 3, 6],
+      ['three-deep-hot', 2, 2],
+      ['two-deep-three-under', 2, 5],
+      ['two-deep-five-under', 2, 7],
+      ['four-deep', 4, 5],
+      ['four-deep-two-under', 4, 6],
+      ['man-free', 1, 1],
+      ['man-nobody-free', 0, 0],
+    ]);
+    const byLook = playbook.coverages.filter(({ tells }) => tells.some(({ cases }) => cases.length > 1));
+    expect(byLook).toHaveLength(playbook.coverages.length);
   });
+});
 
-  // No more than four off the line and five linemen: NFHS Rule 7-2-5-a and -b (2019). Seven on the line, as this staff draws
-  // it, is the stricter rule of NFL 7-5-1. A man between line and backfield: NFHS 2-25-2. Circles are judged by their middle.
-  it.each(playbook.looks.map((look) => [look.name, look] as const))('%s is legal', (_, look) => {
-    const depth = (player: OffencePlayer): number => -player.y;
-    const onLine = look.players.filter((player) => depth(player) <= 1);
-    expect(look.players).toHaveLength(11);
-    expect(onLine).toHaveLength(7);
-    expect(look.players.filter(({ kind }) => kind === 'lineman' || kind === 'snapper')).toHaveLength(5);
-    const between = look.players.filter((player) => depth(player) > 1 && depth(player) < 1.25);
-    expect(between).toEqual([]);
-    expect(facts(look).faults).toEqual([]);
-  });
+describe('one of two', () => {
+  const calls = playbook.calls.filter(({ combination }) => combination.kind === 'either-or');
 
-  // Five men may catch a forward pass besides the passer: both ends of the line and the backs (NCAA 7-3-3; NFHS 7-5-6).
-  it.each(playbook.looks.map((look) => [look.name, look] as const))('%s has five who may catch a pass', (_, look) => {
-    const { receivers, backs } = facts(look);
-    expect(receivers.filter(({ eligible }) => eligible).length + backs.length).toBe(5);
-  });
-
-  it('stay on the field at every ball spot', () => {
-    for (const look of playbook.looks) {
-      for (const spot of PLACES) {
-        const { left, right } = readLook(look, playbook.team.level, spot).sidelines;
-        for (const { x } of look.players) expect(x > left + 1 && x < right - 1).toBe(true);
+  it.each(calls.map((call) => [call.name, call] as const))(
+    '%s: both halves are run somewhere, and both are taught apart',
+    (_, call) => {
+      const ran = new Set(everywhere(call).map(({ choice }) => choice?.ran));
+      expect(ran).toEqual(new Set(['first', 'second']));
+      for (const half of [call.first, call.second]) {
+        const alone = playbook.calls.filter(({ first, second }) => first === half && second === null);
+        expect(alone).not.toHaveLength(0);
       }
+      expect(everywhere(call).every(({ choice }) => (choice?.mustHear.length ?? 0) > 0)).toBe(true);
+    },
+  );
+});
+
+describe('check-outs', () => {
+  it('are there for three calls at least', () => {
+    expect(playbook.checkOuts.length).toBeGreaterThanOrEqual(3);
+  });
+
+  it.each(playbook.checkOuts.map((table) => [table.call, table] as const))('%s: some look asks for it', (id, table) => {
+    const all = everywhere(callOf(id)).filter(({ setup }) => setup.checkOut !== null);
+    expect(all.length).toBeGreaterThan(0);
+    for (const { setup } of all) expect(table.rows).toContainEqual(setup.checkOut);
+    for (const { action } of table.rows) {
+      // A call is checked to at the line: nobody can come in for another front.
+      if (action.kind === 'check-to') expect(callOf(action.call).front).toBe(callOf(id).front);
     }
   });
 
-  it('have the passer under centre, in the pistol and in the gun', () => {
-    expect(some((look) => passerDepth(look) < 2)).toBe(true);
-    expect(some((look) => passerDepth(look) > 3 && passerDepth(look) < 4.5)).toBe(true);
-    expect(some((look) => passerDepth(look) >= 5)).toBe(true);
+  it('Culvert Weir is run against empty as something else, Culvert alone is not run', () => {
+    const against = (id: string) =>
+      everywhere(callOf(id))
+        .filter(({ setup }) => setup.look.id === 'empty-00')
+        .map(sign);
+    expect(against('culvert-weir')).toEqual(['.', '.', '.']);
+    expect(against('culvert')).toEqual(['-', '-', '-']);
+  });
+});
+
+describe('the staff', () => {
+  it('has a dictionary of ten words, one of which has got two meanings', () => {
+    const words = playbook.dictionary.map(({ word }) => word);
+    expect(new Set(words).size).toBeGreaterThanOrEqual(10);
+    const twice = words.filter((word, index) => words.indexOf(word) !== index);
+    expect(twice).toEqual(['Rill']);
+    const tagged = playbook.pressures.filter(({ tags }) => tags.includes('rill'));
+    expect(tagged.map(({ name }) => name)).toEqual(['Leat']);
   });
 
-  it('have tight ends attached, flexed and on the wing, and a side with three receivers', () => {
-    const ends = (look: Look) => look.players.filter(({ kind }) => kind === 'tight-end').map(({ id }) => id);
-    const bodies = (look: Look) => [...facts(look).surface.left, ...facts(look).surface.right];
-    const attached = (look: Look, how: 'line' | 'wing') =>
-      bodies(look).some((body) => body.how === how && ends(look).includes(body.player));
-    expect(some((look) => attached(look, 'line'))).toBe(true);
-    expect(some((look) => attached(look, 'wing'))).toBe(true);
-    expect(some((look) => ends(look).some((end) => bodies(look).every((body) => body.player !== end)))).toBe(true);
-    expect(some((look) => facts(look).receivers.some(({ number, attached: close }) => number === 3 && !close))).toBe(
-      true,
-    );
-  });
-
-  it('have a bunch, an empty backfield and an unbalanced line', () => {
-    const within = (look: Look): boolean => {
-      const wide = facts(look)
-        .receivers.filter(({ attached }) => !attached)
-        .map(({ player }) => player);
-      const xs = look.players.filter(({ id }) => wide.includes(id)).map(({ x }) => x);
-      return xs.some((x) => xs.filter((other) => Math.abs(other - x) < 1.5).length === 3);
-    };
-    expect(some(within)).toBe(true);
-    expect(some((look) => facts(look).backs.length === 0)).toBe(true);
-    const linemenRight = (look: Look): number =>
-      look.players.filter(({ kind, x }) => kind === 'lineman' && x > 0).length;
-    expect(some((look) => linemenRight(look) === 3)).toBe(true);
+  it('lives with one finding, for a reason', () => {
+    const waivers = playbook.calls.flatMap((call) => call.waivers.map((waiver) => ({ call, waiver })));
+    expect(waivers).toHaveLength(1);
+    for (const { call, waiver } of waivers) {
+      for (const spot of PLACES) {
+        const { findings, verdict } = analyse(setupOf(call, waiver.look, spot));
+        const waived = findings.filter(({ waived: reason }) => reason !== null);
+        expect(waived.map(({ rule, waived: reason }) => [rule, reason])).toEqual([[waiver.rule, waiver.reason]]);
+        expect(verdict).toBe('clean');
+      }
+    }
   });
 });
 
@@ -140,12 +164,43 @@ describe('the base fronts', () => {
         } = analyse({
           ...setup,
           first: { ...setup.first, tells: [] },
-          coverage: { ...setup.coverage, tells: [] },
+          coverage: { ...setup.coverage, tells: [], needs: [] },
         });
         expect(gaps).toHaveLength(seen.surface.left.length + seen.surface.right.length);
         expect([look.id, gaps.filter(({ owners }) => owners.length === 0)]).toEqual([look.id, []]);
-        expect([look.id, findings]).toEqual([look.id, []]);
+        const stands = findings.filter(({ rule }) => /^(gap|align|line|rule|look)\./.test(rule));
+        expect([look.id, stands]).toEqual([look.id, []]);
       }
     },
   );
+
+  // Counted where they stand: a man within a yard and a half of the ball is on the line (common practice, no source).
+  it.each([
+    ['odd', 3],
+    ['even', 4],
+    ['bear', 5],
+  ])('%s has %i men on the line against two receivers a side', (id, men) => {
+    const front = playbook.fronts.find((each) => each.id === id);
+    const look = playbook.looks.find((each) => each.id === 'doubles-10');
+    if (front === undefined || look === undefined) throw new Error('The demo lacks a front or a look');
+    const { assignments } = analyse(setupOf({ ...callOf('weir'), front: front.id }, look.id, 'middle'));
+    expect(assignments.filter(({ aligned }) => aligned.y <= 1.5)).toHaveLength(men);
+  });
+
+  it('have three safeties in one front and six backs in another', () => {
+    const backs = (id: string) =>
+      playbook.fronts
+        .find((front) => front.id === id)
+        ?.roles.filter(({ role }) => playbook.roles.find((each) => each.id === role)?.room === 'secondary')
+        .map(({ role }) => role)
+        .sort();
+    expect(backs('odd-three-safeties')).toEqual([
+      'free-safety',
+      'left-corner',
+      'middle-safety',
+      'right-corner',
+      'strong-safety',
+    ]);
+    expect(backs('odd-sixth-back')).toHaveLength(6);
+  });
 });

@@ -5,6 +5,7 @@ import {
   PLACES,
   type Analysis,
   type Call,
+  type Finding,
   type LookId,
   type Place,
   type Setup,
@@ -36,35 +37,67 @@ export function setupOf(call: Call, look: LookId, spot: Place): Setup {
   return setup.value;
 }
 
+const worked = new Map<Call, readonly Analysis[]>();
+
 /** One call in every look at every ball spot, in the order of the playbook, spots from left to right. */
 export function everywhere(call: Call): readonly Analysis[] {
-  return playbook.looks.flatMap((look) => PLACES.map((spot) => analyse(setupOf(call, look.id, spot))));
+  const known = worked.get(call);
+  if (known !== undefined) return known;
+  const all = playbook.looks.flatMap((look) => PLACES.map((spot) => analyse(setupOf(call, look.id, spot))));
+  worked.set(call, all);
+  return all;
+}
+
+/** What a coach must act on: findings at stop or check that he has not waived. */
+export function grave({ findings }: Analysis): readonly Finding[] {
+  return findings.filter(({ severity, waived }) => severity !== 'note' && waived === null);
+}
+
+/** One letter for each thing a table speaks of; a capital is a stop. */
+function letter({ rule, who }: Finding): string {
+  switch (rule) {
+    case 'line.two-jobs':
+      return who.includes(NOSE) ? 'N' : 'E';
+    case 'line.two-manners':
+      return who.includes(NOSE) ? 'n' : 'e';
+    case 'side.motion-flips':
+      return 'f';
+    case 'cover.mismatch':
+      return 'b';
+    case 'conflict.run-pass':
+      return 'r';
+    case 'words.two-meanings':
+      return 'w';
+    default:
+      return `[${rule} ${who.join('+')}]`;
+  }
+}
+const NOSE = playbook.roles.find(({ letter: drawn }) => drawn === 'N')?.id ?? never();
+
+function never(): never {
+  throw new Error('The demo has no nose');
 }
 
 /**
- * One sign for what an analysis says: `.` clean, `-` left out, `n` the nose alone is told two things, `e` both ends, `l`
- * all three linemen; anything else in full, so that a table never hides it.
+ * One sign for what an analysis says: `.` nothing a coach must act on, `-` left out, `N` the nose is told two jobs, `E` an end
+ * is, `n` and `e` taught two ways, `f` the motion turns the call, `b` a big man with a receiver, `r` one man with run and pass,
+ * `w` a word with two meanings; anything else in full, so that a table never hides it.
  */
 export function sign(analysis: Analysis): string {
   if (analysis.verdict === 'left-out') return '-';
-  if (analysis.verdict === 'clean') return '.';
-  const said = analysis.findings.map(({ rule, who }) => `${rule} ${who.join('+')}`).sort();
-  switch (said.join(', ')) {
-    case 'line.two-jobs nose':
-      return 'n';
-    case 'line.two-jobs left-end, line.two-jobs right-end':
-      return 'e';
-    case 'line.two-jobs left-end, line.two-jobs nose, line.two-jobs right-end':
-      return 'l';
-    default:
-      return `[${said.join(', ')}]`;
-  }
+  const said = new Set(grave(analysis).map(letter));
+  return said.size === 0 ? '.' : [...said].sort().join('');
 }
 
-/** The signs of a call, one text of three (left hash, middle, right hash) for each look. */
+/** The signs of a call: a text of three (left hash, middle, right hash) for each look. */
 export function rows(call: Call): Readonly<Record<string, string>> {
   const signs = everywhere(call).map(sign);
   return Object.fromEntries(
-    playbook.looks.map((look, index) => [look.id, signs.slice(index * 3, index * 3 + 3).join('')]),
+    playbook.looks.map((look, index) => [look.id, signs.slice(index * 3, index * 3 + 3).join(' ')]),
   );
+}
+
+/** The looks that do not say `. . .`, with what they say. */
+export function exceptions(call: Call): Readonly<Record<string, string>> {
+  return Object.fromEntries(Object.entries(rows(call)).filter(([, said]) => said !== '. . .'));
 }

@@ -3,7 +3,10 @@
  * yards. Names of looks, fronts and pressures are those of the demo playbook, which is invented.
  */
 import { readFileSync } from 'node:fs';
-import { expect, test as base, type Locator, type Page } from '@playwright/test';
+import { expect as plainExpect, test as base, type Locator, type Page } from '@playwright/test';
+
+/** Generous: a slow machine is not a failed test. */
+export const expect = plainExpect.configure({ timeout: 20_000 });
 
 /** A test whose page must not log an error, throw, or ask for anything from elsewhere. */
 export const test = base.extend({
@@ -13,8 +16,6 @@ export const test = base.extend({
     expect(complaints).toEqual([]);
   },
 });
-
-export { expect };
 
 /** Collects what a page complains of, for tests that open a second one. */
 export function watch(page: Page, baseURL: string): string[] {
@@ -49,8 +50,17 @@ export function screenOf(page: Page) {
     lookCard: (name: string): Locator => page.locator('.look-card').filter({ hasText: name }),
     man: (start: string): Locator => page.getByRole('button', { name: new RegExp(`^${start},`) }),
     card: page.locator('.man-card'),
+    section: (title: string): Locator =>
+      page.locator('.section').filter({ has: page.getByRole('heading', { name: title, exact: true }) }),
     finding: (title: string): Locator => page.locator('.finding').filter({ hasText: title }),
   };
+}
+
+/** Unfolds a part of the report. */
+export async function unfold(page: Page, title: string): Promise<Locator> {
+  const section = screenOf(page).section(title);
+  await section.locator('summary').first().click();
+  return section;
 }
 
 /** A point of the field, given in yards, in pixels of the page. */
@@ -65,7 +75,8 @@ export async function pixelOf(page: Page, x: number, y: number): Promise<{ reado
 
 /** Where the selected man stands, from his card: yards across, and yards off the ball. */
 export async function spotOf(page: Page): Promise<{ readonly x: number; readonly depth: number }> {
-  const value = async (label: string): Promise<number> => Number(await page.getByLabel(label).inputValue());
+  const value = async (label: 'Across' | 'Depth'): Promise<number> =>
+    Number(await page.getByRole('spinbutton', { name: label }).inputValue());
   return { x: await value('Across'), depth: await value('Depth') };
 }
 

@@ -69,7 +69,7 @@ test('the same way without a mouse', async ({ page }) => {
     await page.keyboard.press('Shift+ArrowUp');
     await page.keyboard.press('Shift+ArrowUp');
     await expect(screen.verdict).toHaveText('Stop: do not install');
-    await tabTo(page, page.getByLabel('Depth'));
+    await tabTo(page, page.getByRole('spinbutton', { name: 'Depth' }));
     await page.keyboard.press('Control+a');
     await page.keyboard.type('1.5');
     await expect(screen.verdict).toHaveText('Clean');

@@ -1,5 +1,5 @@
 import { readPdf } from './pdf.ts';
-import { expect, openApp, pixelOf, screenOf, spotOf, test } from './coach.ts';
+import { expect, openApp, pixelOf, screenOf, spotOf, test, unfold } from './coach.ts';
 
 // A whole way through the app, on whatever machine this is.
 test.describe.configure({ timeout: 120_000 });
@@ -35,6 +35,7 @@ test('a coach combines two pressures, mends the conflict, moves a man and prints
 
   await test.step('the end, dragged outside the tackle, is another technique while he is still in hand', async () => {
     await expect(screen.jobOf('Left end')).toContainText('4i left');
+    await unfold(page, 'All eleven');
     await screen.jobOf('Left end').getByRole('button').click();
     const from = await spotOf(page);
     const start = await pixelOf(page, from.x, from.depth);
@@ -92,31 +93,6 @@ test('a coach combines two pressures, mends the conflict, moves a man and prints
     expect(pdf.fonts.filter(({ embedded }) => !embedded)).toEqual([]);
     expect(pdf.images).toBe(0);
   });
-});
-
-test('from one technique to the next the verdict changes under the hand', async ({ page }) => {
-  const screen = screenOf(page);
-  await openApp(page);
-  await screen.lookCard('11 wing right').click();
-  await page.getByLabel('Front', { exact: true }).selectOption('Odd, ends outside');
-  await page.getByLabel('First pressure').selectOption('Millrace');
-  await page.getByLabel('Second pressure').selectOption('None: the first alone');
-  // The away end goes first, to A: from outside the tackle that is two gaps over.
-  await expect(screen.jobOf('Right end')).toContainText('5 right');
-  await expect(screen.finding('A lineman has too far to go')).toContainText('RE must move 2 gaps');
-  await expect(screen.verdict).toHaveText('Check: you decide');
-  await screen.jobOf('Right end').getByRole('button').click();
-  const from = await spotOf(page);
-  const start = await pixelOf(page, from.x, from.depth);
-  const end = await pixelOf(page, from.x - 0.7, from.depth);
-  await page.mouse.move(start.x, start.y);
-  await page.mouse.down();
-  await page.mouse.move(end.x, end.y, { steps: 8 });
-  await expect(screen.jobOf('Right end')).toContainText('4i right');
-  await expect(screen.verdict).toHaveText('Clean');
-  await page.mouse.up();
-  await expect(screen.verdict).toHaveText('Clean');
-  await expect(screen.lookCard('11 wing right')).toContainText('Clean');
 });
 
 test('pointing at a finding lights it on the field, and why it matters can be read', async ({ page }) => {

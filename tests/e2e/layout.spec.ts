@@ -1,5 +1,8 @@
 import { expect, openApp, screenOf, test } from './coach.ts';
 
+// Generous: a slow machine is not a failed test.
+test.describe.configure({ timeout: 120_000 });
+
 for (const [width, height] of [
   [1440, 900],
   [1024, 768],
@@ -9,6 +12,8 @@ for (const [width, height] of [
     await page.setViewportSize({ width, height });
     await openApp(page);
     await screenOf(page).man('Defence, N').click();
+    await page.getByLabel('Kept call').selectOption({ label: 'Coppice or Bittern' });
+    for (const summary of await page.locator('.section > summary').all()) await summary.click();
     const faults = await page.evaluate(() => {
       const clips = (box: Element): boolean =>
         getComputedStyle(box).overflowY !== 'visible' && box !== document.documentElement;

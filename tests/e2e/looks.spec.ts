@@ -1,5 +1,8 @@
 import { demoText, expect, openApp, pixelOf, screenOf, test } from './coach.ts';
 
+// Generous: a slow machine is not a failed test.
+test.describe.configure({ timeout: 120_000 });
+
 test('the strip shows one opponent’s looks, and arrow keys walk through them', async ({ page }) => {
   const screen = screenOf(page);
   await openApp(page);
@@ -40,8 +43,8 @@ test('moving a man of the offence changes what the defence is told; turning the 
   // The wing, brought over to the other end of the line by hand.
   const wing = page.getByRole('button', { name: /^Offence, the tight end/ }).first();
   await wing.click();
-  const x = Number(await page.getByLabel('Across').inputValue());
-  const depth = Number(await page.getByLabel('Depth').inputValue());
+  const x = Number(await page.getByRole('spinbutton', { name: 'Across' }).inputValue());
+  const depth = Number(await page.getByRole('spinbutton', { name: 'Depth' }).inputValue());
   const from = await pixelOf(page, x, -depth);
   const to = await pixelOf(page, -x, -depth);
   await page.mouse.move(from.x, from.y);
@@ -60,8 +63,8 @@ test('Escape gives a drag up', async ({ page }) => {
   await screen.man('Defence, W').click();
   const at = await pixelOf(
     page,
-    Number(await page.getByLabel('Across').inputValue()),
-    Number(await page.getByLabel('Depth').inputValue()),
+    Number(await page.getByRole('spinbutton', { name: 'Across' }).inputValue()),
+    Number(await page.getByRole('spinbutton', { name: 'Depth' }).inputValue()),
   );
   await page.mouse.move(at.x, at.y);
   await page.mouse.down();
@@ -84,6 +87,7 @@ test('a playbook without looks says so, and can be undone', async ({ page }) => 
     calls: [],
     coverages: [],
     opponents: [],
+    checkOuts: [],
   };
   await page.locator('input[type=file]').setInputFiles({
     name: 'empty.json',

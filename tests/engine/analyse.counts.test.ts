@@ -250,29 +250,27 @@ const ROWS: readonly Row[] = [
     counts: [8, 5, 6, 0, 4, 1, 0, 0],
   },
   // Published: five rush, three under, three deep; six gaps, six owners.
-  // In this and the next tables the end sticks from his 5 to A, two gaps over: one check ("Align to Win Part 3", Blitzology,
-  // 28 Apr 2019). Where he stays in B there is none.
-  { name: 'edge and B', look: '10 doubles', first: EDGE_AND_B, counts: [6, 5, 6, 0, 6, 0, 1, 0] },
+  { name: 'edge and B', look: '10 doubles', first: EDGE_AND_B, counts: [6, 5, 6, 0, 6, 0, 0, 0] },
   // The tight end adds D and nobody is told to take it.
   {
     name: 'edge and B, tight end, unchanged',
     look: '11 tight end',
     first: EDGE_AND_B,
-    counts: [7, 5, 6, 0, 6, 1, 1, 0],
+    counts: [7, 5, 6, 0, 6, 1, 0, 0],
   },
   // The mend: the safety who forces there may fit it. He is not sent, so still six gaps sent to.
   {
     name: 'edge and B, tight end, the safety fits D',
     look: '11 tight end',
     first: but(EDGE_AND_B, ['safety-call', 'drop seam-call may D-call force']),
-    counts: [7, 5, 6, 0, 6, 0, 1, 0],
+    counts: [7, 5, 6, 0, 6, 0, 0, 0],
   },
   // The away end slants in to B: C is open there (stop), and he and the backer are both sent to B (check).
   {
     name: 'edge and B, the away end slants in',
     look: '10 doubles',
     first: but(EDGE_AND_B, ['end-away', 'rush B-away slant']),
-    counts: [6, 5, 6, 0, 5, 1, 2, 0],
+    counts: [6, 5, 6, 0, 5, 1, 1, 0],
   },
   // The call-side end stays in B: A is open there (stop), and he and the rushing backer are both in B (check).
   {
@@ -282,9 +280,9 @@ const ROWS: readonly Row[] = [
     counts: [6, 5, 6, 0, 5, 1, 1, 0],
   },
   // Bumped against trips: S, RE, N, LE and W rush; M, J, SS, FS and the corners drop; six gaps, six owners.
-  { name: 'edge and B, bumped against trips', look: '10 trips', first: BUMPED, counts: [6, 5, 6, 0, 6, 0, 1, 0] },
+  { name: 'edge and B, bumped against trips', look: '10 trips', first: BUMPED, counts: [6, 5, 6, 0, 6, 0, 0, 0] },
   // The I with a tight end: seven standing gaps, the safety has D.
-  { name: 'edge and B, run first', look: '21 pro I', first: CRASH, counts: [7, 5, 6, 0, 7, 0, 1, 0] },
+  { name: 'edge and B, run first', look: '21 pro I', first: CRASH, counts: [7, 5, 6, 0, 7, 0, 0, 0] },
   // S still has C, M and W cross in A, the nose loops to B, each end one gap: six of six.
   { name: 'inside backers cross', look: '10 doubles', first: CROSS, counts: [6, 5, 6, 0, 6, 0, 0, 0] },
   // Seven gaps: RE, N, LE, M and SS rush five of them, S owns D and W the away B.
@@ -305,9 +303,9 @@ const ROWS: readonly Row[] = [
   // Against trips there is no second receiver away: J's rule points at nobody; he keeps his base, the edge, but C is LE's.
   { name: 'man free against trips', look: '10 trips', first: MAN_FREE, counts: [6, 5, 1, 4, 6, 1, 0, 0] },
   // Six rush, five in man: every one of the seven gaps is somebody's.
-  { name: 'nobody free', look: '11 tight end', first: NOBODY_FREE, counts: [7, 6, 0, 5, 7, 0, 1, 0] },
+  { name: 'nobody free', look: '11 tight end', first: NOBODY_FREE, counts: [7, 6, 0, 5, 7, 0, 0, 0] },
   // Without a tight end there is no D: the safety's rule points at no gap (stop) and he has no pass job; six gaps full.
-  { name: 'nobody free, no tight end', look: '10 doubles', first: NOBODY_FREE, counts: [6, 5, 0, 5, 6, 1, 1, 0] },
+  { name: 'nobody free, no tight end', look: '10 doubles', first: NOBODY_FREE, counts: [6, 5, 0, 5, 6, 1, 0, 0] },
   // Every gap rushed; two under, three deep.
   { name: 'six rush', look: '10 doubles', first: SIX_RUSH, counts: [6, 6, 5, 0, 6, 0, 0, 0] },
   // Two whole pressures at once, each telling all eleven.

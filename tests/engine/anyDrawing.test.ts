@@ -54,6 +54,9 @@ const anyLook: fc.Arbitrary<Look> = fc.array(anyMan, { minLength: 10, maxLength:
       y: y === 0 ? 0 : y,
     })),
   ],
+  motion: null,
+  runs: [],
+  protections: [],
 }));
 
 const anySetup: fc.Arbitrary<Setup> = fc
@@ -75,7 +78,18 @@ const anySetup: fc.Arbitrary<Setup> = fc
       const entry = front.roles[man];
       return entry === undefined ? [] : [{ look: look.id, role: entry.role, x, y: y === 0 ? 0 : y }];
     });
-    return frozen({ ...rest, look, roles: book.roles, front: { ...front, byHand } });
+    return frozen({
+      ...rest,
+      look,
+      roles: book.roles,
+      front: { ...front, byHand },
+      combination: { kind: 'together' as const },
+      secondCoverage: null,
+      waivers: [],
+      dictionary: [],
+      checkOut: null,
+      rushers: null,
+    });
   });
 
 describe('any drawing', () => {

@@ -16,9 +16,12 @@ import {
   type FrontRole,
   type Gap,
   type GapRef,
+  type KnownProtection,
+  type KnownRun,
   type Look,
   type LookFacts,
   type LookTest,
+  type Motion,
   type Place,
   type PreSnap,
   type Pressure,
@@ -33,6 +36,7 @@ import {
   type ToldBasis,
   type Turn,
   type Who,
+  type ZoneNeed,
 } from '../../src/engine/index.ts';
 
 /**
@@ -111,7 +115,7 @@ const end = (name: string): FrontRole =>
   inFront(name, [at(technique('tackle', 'outside-foot', 0.8))], {
     gaps: [mine('C'), mine('B')],
     style: 'one-gap',
-    rushes: true,
+    pass: 'contain',
   });
 const outside = (name: string): FrontRole =>
   inFront(
@@ -121,28 +125,28 @@ const outside = (name: string): FrontRole =>
       at({ kind: 'apex', number: 2, depth: 4.5 }),
       at({ kind: 'edge', offset: 1.5, depth: 1 }),
     ],
-    { gaps: [mine('edge'), mine('C')], style: 'one-gap', rushes: false },
+    { gaps: [mine('edge'), mine('C')], style: 'one-gap', pass: 'none' },
   );
 const inside = (name: string): FrontRole =>
   inFront(name, [at(technique('guard', 'outside-foot', 4.5))], {
     gaps: [mine('B'), mine('A')],
     style: 'one-gap',
-    rushes: false,
+    pass: 'none',
   });
 const safety = (name: string): FrontRole =>
   inFront(name, [at({ kind: 'ball', offset: 6, depth: 11 })], {
     gaps: [mine('edge')],
     style: 'one-gap',
-    rushes: false,
+    pass: 'none',
   });
 const corner = (name: string): FrontRole =>
   inFront(
     name,
     [at({ kind: 'receiver', number: 1, leverage: 'outside', depth: 7 }), at({ kind: 'ball', offset: 8, depth: 7 })],
-    { gaps: [], style: 'one-gap', rushes: false },
+    { gaps: [], style: 'one-gap', pass: 'none' },
   );
 
-/** Five-technique ends, a two-gap nose over the snapper, outside backers on the tight end or in the alley. */
+/** Five-technique ends who keep the passer in, a two-gap nose over the snapper, outside backers on the tight end or in the alley. */
 export const ODD: Front = {
   id: asFrontId('odd'),
   name: 'Odd',
@@ -150,7 +154,7 @@ export const ODD: Front = {
     inFront('N', [at(technique('snapper', 'head', 0.8))], {
       gaps: [letter('left', 'A'), letter('right', 'A')],
       style: 'two-gap',
-      rushes: true,
+      pass: 'rush',
     }),
     end('LE'),
     end('RE'),
@@ -171,23 +175,52 @@ export function tell(name: string, basis: ToldBasis, job: string, preSnap: PreSn
   return { who: who(name), cases: [{ when: [], basis, job: ruleJob(job), preSnap }] };
 }
 
-/** Three deep, three under, rolling to the call: the call-side safety down to force, the other one to the middle. */
-export const THREE_DEEP: Coverage = {
-  id: asCoverageId('three-deep'),
-  name: 'Three deep',
-  tells: (
-    [
-      ['safety-call', 'drop seam-call may edge-call force'],
-      ['safety-away', 'drop middle'],
-      ['corner-call', 'drop third-call'],
-      ['corner-away', 'drop third-away'],
-      ['inside-away', 'drop hook-away may A-away+B-away cutback'],
-      ['inside-call', 'drop hook-call may A-call+B-call'],
-      ['outside-away', 'drop seam-away may edge-away force'],
-      ['outside-call', 'drop curl-flat-call may edge-call'],
-    ] as const
-  ).map(([name, job]) => ({ who: who(name), cases: [{ when: [], job: ruleJob(job) }] })),
-};
+/** A shell of the test's own: `['safety-call', 'drop middle']` a man. */
+export function shell(
+  name: string,
+  tells: readonly (readonly [who: string, job: string])[],
+  needs: readonly ZoneNeed[] = [],
+): Coverage {
+  return {
+    id: asCoverageId(name.toLowerCase().replaceAll(' ', '-')),
+    name,
+    needs,
+    tells: tells.map(([each, job]) => ({ who: who(each), cases: [{ when: [], job: ruleJob(job) }] })),
+  };
+}
+
+/** A zone a shell cannot do without, `seam-call` or `middle`, with the men who may take it, the most natural first. */
+export function need(zone: string, ...takers: readonly string[]): ZoneNeed {
+  const job = ruleJob(`drop ${zone}`);
+  if (job.kind !== 'drop') throw new Error(`${zone} is no zone`);
+  return { when: [], zone: job.zone, side: job.side, takers: takers.map(who) };
+}
+
+/**
+ * Three deep, three under, rolling to the call: the call-side safety down to force, the other one to the middle. It cannot
+ * do without its thirds, its seams and one hook; a second inside backer who stays drops to the other hook.
+ */
+export const THREE_DEEP: Coverage = shell(
+  'Three deep',
+  [
+    ['safety-call', 'drop seam-call may edge-call force'],
+    ['safety-away', 'drop middle'],
+    ['corner-call', 'drop third-call'],
+    ['corner-away', 'drop third-away'],
+    ['inside-away', 'drop hook-away may A-away+B-away cutback'],
+    ['inside-call', 'drop hook-call may A-call+B-call'],
+    ['outside-away', 'drop seam-away may edge-away force'],
+    ['outside-call', 'drop curl-flat-call may edge-call'],
+  ],
+  [
+    need('third-call', 'corner-call', 'safety-call'),
+    need('third-away', 'corner-away'),
+    need('middle', 'safety-away', 'safety-call'),
+    need('seam-call', 'safety-call', 'outside-call'),
+    need('seam-away', 'outside-away', 'inside-away'),
+    need('hook-call', 'inside-call', 'inside-away'),
+  ],
+);
 
 export const TO_TIGHT_END: readonly SideStep[] = [
   { kind: 'strength', by: 'tight-end', toward: 'to' },
@@ -197,18 +230,31 @@ export const TO_TIGHT_END: readonly SideStep[] = [
 ];
 
 export function pressure(name: string, tells: readonly Tell[], callSide: readonly SideStep[] = TO_TIGHT_END): Pressure {
-  return { id: asPressureId(name), name, tags: [], callSide, tells, coverage: THREE_DEEP.id, notAgainst: [] };
+  return {
+    id: asPressureId(name),
+    name,
+    tags: [],
+    callSide,
+    tells,
+    coverage: THREE_DEEP.id,
+    rushers: null,
+    notAgainst: [],
+  };
 }
 
+/** What a test says of a setup; the rest is usual. The look is its line of notation, with what happens in it beside. */
+export type SetupParts = Partial<Omit<Setup, 'look'>> & {
+  readonly look: string;
+  readonly motion?: Motion;
+  readonly runs?: readonly KnownRun[];
+  readonly protections?: readonly KnownProtection[];
+  readonly first: Pressure;
+  readonly turn?: Turn;
+  readonly spot?: Place;
+};
+
 /** A setup with everything usual unless said otherwise. */
-export function setup(
-  parts: Partial<Omit<Setup, 'look'>> & {
-    readonly look: string;
-    readonly first: Pressure;
-    readonly turn?: Turn;
-    readonly spot?: Place;
-  },
-): Setup {
+export function setup({ look: text, motion, runs = [], protections = [], ...parts }: SetupParts): Setup {
   return {
     level: 'high-school',
     spot: 'middle',
@@ -216,9 +262,15 @@ export function setup(
     front: ODD,
     second: null,
     turn: 'own',
+    combination: { kind: 'together' },
     coverage: THREE_DEEP,
+    secondCoverage: null,
+    waivers: [],
+    dictionary: [],
+    checkOut: null,
+    rushers: null,
     ...parts,
-    look: look(parts.look),
+    look: { ...look(text), motion: motion ?? null, runs, protections },
   };
 }
 
@@ -269,6 +321,8 @@ function datumText(datum: Datum): string {
       return datum.players.join('+');
     case 'job':
       return printJob(datum.job);
+    case 'zone':
+      return datum.side === 'middle' ? datum.zone : `${datum.zone}-${datum.side}`;
     case 'who':
       return datum.who.kind === 'role' ? `@${datum.who.role}` : `${datum.who.group}-${datum.who.side}`;
     case 'pressure':

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { analyse, printEleven, type Analysis, type Pressure, type Tell, type Turn } from '../../src/engine/index.ts';
-import { LOOKS, pressure, ruleJob, setup, tell, TO_TIGHT_END, who } from './book.ts';
+import { gapText, LOOKS, pressure, ruleJob, setup, tell, TO_TIGHT_END, who } from './book.ts';
 
 /*
  * Common practice, no source: how an odd front usually pairs an outside-backer pressure with an inside-backer pressure.
@@ -48,6 +48,10 @@ function toldByBoth(analysis: Analysis): string {
 
 const rules = (analysis: Analysis): string => analysis.findings.map((finding) => finding.rule).join(' ') || 'clean';
 
+/** `gap.open A-left`, for everything that cannot be told. */
+const cannotTell = (analysis: Analysis): string =>
+  analysis.undetermined.map(({ rules: ids, gaps }) => [...ids, ...gaps.map(gapText)].join(' ')).join('; ');
+
 interface Row {
   readonly look: LookName;
   readonly eleven: string;
@@ -60,63 +64,74 @@ interface Row {
  * look below. So the nose is sent to the right A by the first, and by the second because the inside backer of the left side
  * rushes the left A. Only the first three columns of the right edge change: a tight end adds D, which the safety who comes
  * down fits; a wing adds E, and then D has nobody. Two tight ends leave the away side one man short.
+ *
+ * The end on the other side hears nothing. Against the run he takes whichever of C and B the outside backer behind him leaves;
+ * if it is a pass he contains, as ends of this front do at base, so with the looping end both sides are contained. Force: the
+ * safety who comes down on the call side, the outside backer on the other. Five rush, three under (both seams and the hook of the
+ * inside backer who stays), three deep: every zone the shell needs is filled, and the five receivers are answered. The heels
+ * are one yard behind where the backer stands anyway: nobody sees that, so there is nothing to note.
  */
 const OPPOSITE: readonly Row[] = [
   {
     look: '10 doubles',
     eleven:
-      'LE=B-left/rush N=A-right/rush RE=C-right/contain-right J=C-left+force/seam-left W=A-left/rush M=-/hook-right S=B-right/rush LC=-/third-left FS=-/middle SS=force/seam-right RC=-/third-right',
+      'LE=B-left/contain-left N=A-right/rush RE=C-right/contain-right J=C-left+force/seam-left W=A-left/rush M=-/hook-right S=B-right/rush LC=-/third-left FS=-/middle SS=force/seam-right RC=-/third-right',
     both: 'N:same W:yields',
     findings: 'clean',
   },
   {
     look: '10 trips',
     eleven:
-      'LE=B-left/rush N=A-right/rush RE=C-right/contain-right J=C-left+force/seam-left W=A-left/rush M=-/hook-right S=B-right/rush LC=-/third-left FS=-/middle SS=force/seam-right RC=-/third-right',
+      'LE=B-left/contain-left N=A-right/rush RE=C-right/contain-right J=C-left+force/seam-left W=A-left/rush M=-/hook-right S=B-right/rush LC=-/third-left FS=-/middle SS=force/seam-right RC=-/third-right',
     both: 'N:same W:yields',
     findings: 'clean',
   },
   {
     look: '11 tight end',
     eleven:
-      'LE=B-left/rush N=A-right/rush RE=C-right/contain-right J=C-left+force/seam-left W=A-left/rush M=-/hook-right S=B-right/rush LC=-/third-left FS=-/middle SS=D-right+force/seam-right RC=-/third-right',
+      'LE=B-left/contain-left N=A-right/rush RE=C-right/contain-right J=C-left+force/seam-left W=A-left/rush M=-/hook-right S=B-right/rush LC=-/third-left FS=-/middle SS=D-right+force/seam-right RC=-/third-right',
     both: 'N:same W:yields',
     findings: 'clean',
   },
   {
     look: '12 wing',
     eleven:
-      'LE=B-left/rush N=A-right/rush RE=C-right/contain-right J=C-left+force/seam-left W=A-left/rush M=-/hook-right S=B-right/rush LC=-/third-left FS=-/middle SS=E-right+force/seam-right RC=-/third-right',
+      'LE=B-left/contain-left N=A-right/rush RE=C-right/contain-right J=C-left+force/seam-left W=A-left/rush M=-/hook-right S=B-right/rush LC=-/third-left FS=-/middle SS=E-right+force/seam-right RC=-/third-right',
     both: 'N:same W:yields',
     findings: 'gap.open',
   },
   {
     look: '20 split backs',
     eleven:
-      'LE=B-left/rush N=A-right/rush RE=C-right/contain-right J=C-left+force/seam-left W=A-left/rush M=-/hook-right S=B-right/rush LC=-/third-left FS=-/middle SS=force/seam-right RC=-/third-right',
+      'LE=B-left/contain-left N=A-right/rush RE=C-right/contain-right J=C-left+force/seam-left W=A-left/rush M=-/hook-right S=B-right/rush LC=-/third-left FS=-/middle SS=force/seam-right RC=-/third-right',
     both: 'N:same W:yields',
     findings: 'clean',
   },
   {
     look: '21 pro I',
     eleven:
-      'LE=B-left/rush N=A-right/rush RE=C-right/contain-right J=C-left+force/seam-left W=A-left/rush M=-/hook-right S=B-right/rush LC=-/third-left FS=-/middle SS=D-right+force/seam-right RC=-/third-right',
+      'LE=B-left/contain-left N=A-right/rush RE=C-right/contain-right J=C-left+force/seam-left W=A-left/rush M=-/hook-right S=B-right/rush LC=-/third-left FS=-/middle SS=D-right+force/seam-right RC=-/third-right',
     both: 'N:same W:yields',
     findings: 'clean',
   },
   {
     look: '22 double tight I',
     eleven:
-      'LE=C-left/rush N=A-right/rush RE=C-right/contain-right J=D-left+force/seam-left W=A-left/rush M=-/hook-right S=B-right/rush FS=-/middle LC=-/third-left SS=D-right+force/seam-right RC=-/third-right',
+      'LE=C-left/contain-left N=A-right/rush RE=C-right/contain-right J=D-left+force/seam-left W=A-left/rush M=-/hook-right S=B-right/rush FS=-/middle LC=-/third-left SS=D-right+force/seam-right RC=-/third-right',
     both: 'N:same W:yields',
     findings: 'gap.open',
   },
 ];
 
-/** Combined on the same side: the first sends the nose to the right A, the second away from the rusher there. */
+/**
+ * Combined on the same side: the first sends the nose to the right A, the second away from the rusher there. The right A has
+ * that rusher whatever the nose does. The left A has nobody but the nose, so whether it is open cannot be told. Against the wing
+ * D is open as before: no conflict of the nose changes that. Against trips the inside backer who stays is the one of the other
+ * side, so he has the third receiver across the ball.
+ */
 const SAME: readonly (readonly [look: LookName, both: string, findings: string])[] = [
   ['10 doubles', 'N:conflict M:yields', 'line.two-jobs'],
-  ['10 trips', 'N:conflict M:yields', 'line.two-jobs'],
+  ['10 trips', 'N:conflict M:yields', 'line.two-jobs cover.mismatch'],
   ['11 tight end', 'N:conflict M:yields', 'line.two-jobs'],
   ['12 wing', 'N:conflict M:yields', 'line.two-jobs gap.open'],
   ['20 split backs', 'N:conflict M:yields', 'line.two-jobs'],
@@ -142,12 +157,15 @@ describe('outside backer through B with inside backer through A (common practice
     expect(printEleven(analysis)).toBe(row.eleven);
     expect(toldByBoth(analysis)).toBe(row.both);
     expect(rules(analysis)).toBe(row.findings);
+    expect(cannotTell(analysis)).toBe('');
+    expect(analysis.passCount).toEqual({ rush: 5, under: 3, deep: 3, man: 0, free: 0 });
   });
 
   it.each(SAME)('%s, same side: the nose hears two things', (look, both, findings) => {
     const analysis = run(look, 'same');
     expect(toldByBoth(analysis)).toBe(both);
     expect(rules(analysis)).toBe(findings);
+    expect(cannotTell(analysis)).toBe('gap.open A-left');
     const conflict = analysis.findings.find((finding) => finding.rule === 'line.two-jobs');
     expect(conflict?.who).toEqual(['N']);
     expect(conflict?.severity).toBe('stop');

@@ -43,7 +43,9 @@ function ask({ front, look, spot, first, second, turn }: Case, from = book): Set
   const call = {
     id: asCallId('asked'),
     name: 'asked',
-    kind: 'together',
+    combination: { kind: 'together' },
+    rushers: null,
+    waivers: [],
     front: front.id,
     first: first.id,
     second: second?.id ?? null,

@@ -75,3 +75,16 @@ export function boxesOf(
       return { width, height, words };
     });
 }
+
+/** Pairs of words that lie on each other. Boxes of neighbouring lines touch: what counts is the middle of the letters. */
+export function overlapsOf(words: readonly Word[]): readonly string[] {
+  const middle = ({ top, bottom }: Word) => [top + (bottom - top) / 4, bottom - (bottom - top) / 4] as const;
+  return words.flatMap((one, index) => {
+    const [top, bottom] = middle(one);
+    return words.slice(index + 1).flatMap((other) => {
+      const [otherTop, otherBottom] = middle(other);
+      const across = one.left < other.right - 0.5 && other.left < one.right - 0.5;
+      return across && top < otherBottom && otherTop < bottom ? [`${one.text} / ${other.text}`] : [];
+    });
+  });
+}

@@ -1,16 +1,22 @@
 import fc from 'fast-check';
 import {
   EDGE_PLAYS,
+  FORMATION_CLASSES,
   GAP_LETTERS,
   MANNERS,
   PASSINGS,
   PLACES,
+  PROTECTIONS,
   RULE_LEVELS,
+  RUN_CONCEPTS,
   SUPPORTS,
   TOLD_BASES,
   TURNS,
   ZONES,
+  type CheckOutAction,
   type GapRef,
+  type KnownProtection,
+  type KnownRun,
   type LookTest,
   type Pressure,
   type ReceiverRef,
@@ -21,7 +27,20 @@ import {
   type Tell,
   type Who,
 } from '../../src/engine/index.ts';
-import { ANVIL, FRONT, NOSE, ofGroup, ROLES, setupOf, SPREAD, TIGHT, TONGS } from './fixtures.ts';
+import {
+  ACROSS,
+  ANVIL,
+  CALL,
+  FRONT,
+  NEEDY_SHELL,
+  NOSE,
+  ofGroup,
+  ROLES,
+  setupOf,
+  SPREAD,
+  TIGHT,
+  TONGS,
+} from './fixtures.ts';
 
 const side = fc.constantFrom<SideRef>('call', 'away', 'mine', 'other', 'left', 'right');
 
@@ -49,7 +68,7 @@ const run: fc.Arbitrary<RunSupport<GapRef>> = fc.record({
 
 const receiver: fc.Arbitrary<ReceiverRef> = fc.oneof(
   fc.record({ kind: fc.constant('number' as const), side, number: fc.integer({ min: 1, max: 3 }) }),
-  fc.constant<ReceiverRef>({ kind: 'back' }),
+  fc.integer({ min: 1, max: 2 }).map((number): ReceiverRef => ({ kind: 'back', number })),
 );
 
 const toGap = {
@@ -63,6 +82,8 @@ const rusher = {
     fc.record({ kind: fc.constant('past' as const), how: fc.constantFrom(...PASSINGS), neighbour: who }),
   ),
   edge: fc.option(fc.constantFrom(...EDGE_PLAYS)),
+  peel: fc.boolean(),
+  order: fc.option(fc.record({ turn: fc.constantFrom('first' as const, 'second' as const), neighbour: who })),
 };
 
 const job: fc.Arbitrary<RuleJob> = fc.oneof(
@@ -111,9 +132,20 @@ function pressureLike(base: Pressure): fc.Arbitrary<Pressure> {
     callSide: fc.constantFrom<Pressure['callSide']>(base.callSide, [], [{ kind: 'role', role: NOSE, toward: 'to' }]),
     tells: fc.array(tell, { maxLength: 8 }),
     coverage: fc.constant(base.coverage),
+    rushers: fc.option(fc.integer({ min: 3, max: 7 })),
     notAgainst: fc.constantFrom([], [], [], [SPREAD.id]),
   });
 }
+
+const knownRun: fc.Arbitrary<KnownRun> = fc.record({
+  concept: fc.constantFrom(...RUN_CONCEPTS),
+  side: fc.constantFrom('left' as const, 'right' as const),
+  passOption: fc.boolean(),
+});
+const knownProtection: fc.Arbitrary<KnownProtection> = fc.record({
+  protection: fc.constantFrom(...PROTECTIONS.map((each) => each.id)),
+  slideSide: fc.constantFrom('left' as const, 'right' as const),
+});
 
 /** Setups of the fixture world, most of them unsound: everything the engine can say, it should get to say. */
 export const anySetup: fc.Arbitrary<Setup> = fc
@@ -125,12 +157,41 @@ export const anySetup: fc.Arbitrary<Setup> = fc
     first: pressureLike(ANVIL),
     second: fc.option(pressureLike(TONGS)),
     turn: fc.constantFrom(...TURNS),
+    combination: fc.constantFrom<Setup['combination']>(
+      { kind: 'together' },
+      { kind: 'either-or', key: [] },
+      { kind: 'either-or', key: [{ kind: 'bodies', side: 'call', compare: 'at-least', count: 3 }] },
+    ),
+    coverage: fc.constantFrom(setupOf().coverage, NEEDY_SHELL),
+    checkOut: fc.option(
+      fc.record({
+        formation: fc.constantFrom(...FORMATION_CLASSES),
+        action: fc.constantFrom<CheckOutAction>(
+          { kind: 'run' },
+          { kind: 'turn' },
+          { kind: 'swap' },
+          { kind: 'coverage', coverage: NEEDY_SHELL.id },
+          { kind: 'check-to', call: CALL.id },
+        ),
+      }),
+    ),
+    rushers: fc.option(fc.integer({ min: 3, max: 7 })),
+    motion: fc.constantFrom(null, null, ACROSS),
+    known: fc.record({
+      runs: fc.array(knownRun, { maxLength: 3 }),
+      protections: fc.array(knownProtection, { maxLength: 3 }),
+    }),
     without: fc.option(fc.constantFrom(...ROLES)),
   })
-  .map(({ shift, without, look, ...parts }) =>
+  .map(({ shift, without, look, motion, known, ...parts }) =>
     setupOf({
       ...parts,
-      look: { ...look, players: look.players.map((man) => (man.kind === 'back' ? { ...man, x: man.x + shift } : man)) },
+      look: {
+        ...look,
+        ...known,
+        motion,
+        players: look.players.map((man) => (man.kind === 'back' ? { ...man, x: man.x + shift } : man)),
+      },
       front: { ...FRONT, roles: FRONT.roles.filter((entry) => entry.role !== without?.id) },
     }),
   );

@@ -187,7 +187,7 @@ describe('findings', () => {
       matters: check?.matters,
     });
     expect(first?.text).toBe(
-      'N is told two things: the first says slant to the A gap left, the second says rush the A gap right',
+      'N is told two things: Anvil says slant to the A gap left, Tongs says rush the A gap right',
     );
     expect(first?.who).toEqual([NOSE]);
     expect(first?.why.map((why) => why.text)).toEqual(['A lineman is told two things']);

@@ -66,6 +66,7 @@ const VALUES: readonly Datum[] = [
   datum.player(playerOf('z')),
   datum.players([playerOf('z'), playerOf('gl')]),
   datum.job({ ...JOB, kind: 'man', receiver: playerOf('z') }),
+  datum.zone('hook', 'middle'),
   datum.pressure('second'),
   datum.number(2.5),
   datum.word('pitch'),

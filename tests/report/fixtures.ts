@@ -65,7 +65,7 @@ function stands(key: string, spot: FrontRole['rules'][number]['spot'], gaps: rea
   return {
     role: asRoleId(id(key)),
     rules: [{ when: [], spot }],
-    base: { gaps, style: two ? 'two-gap' : 'one-gap', rushes: line },
+    base: { gaps, style: two ? 'two-gap' : 'one-gap', pass: line ? 'rush' : 'none' },
   };
 }
 
@@ -118,6 +118,9 @@ function look(key: string, name: string, others: readonly Drawn[]): Look {
       x,
       y,
     })),
+    motion: null,
+    runs: [],
+    protections: [],
   };
 }
 
@@ -139,6 +142,24 @@ export const TIGHT = look('tight', 'Tight end right', [
   ['b', 'B', 'back', 0, -6],
 ]);
 
+/** What this look is known for: runs with and without an option, one it cannot run, protections it has and has not. */
+export const KNOWN: Pick<Look, 'runs' | 'protections'> = {
+  runs: [
+    { concept: 'power', side: 'right', passOption: false },
+    { concept: 'zone-read', side: 'right', passOption: true },
+    { concept: 'iso', side: 'left', passOption: false },
+    { concept: 'counter', side: 'left', passOption: false },
+  ],
+  protections: [
+    { protection: 'half-slide-six', slideSide: 'left' },
+    { protection: 'man-five', slideSide: 'left' },
+    { protection: 'half-slide-backs', slideSide: 'right' },
+  ],
+};
+
+/** The slot receiver of the left goes across to the right before the snap. */
+export const ACROSS: Look['motion'] = { player: asPlayerId(id('h')), to: { x: 7, y: -1.5 } };
+
 export const man = (key: string): Who => ({ kind: 'role', role: asRoleId(id(key)) });
 export const ofGroup = (group: string, side: 'call' | 'away'): Who => ({
   kind: 'group',
@@ -157,6 +178,8 @@ export const rush = (gap: GapRef, manner: 'penetrate' | 'slant' | 'two-gap' = 'p
   manner,
   track: { kind: 'straight' },
   edge: null,
+  peel: false,
+  order: null,
 });
 
 export const tells = (who: Who, job: RuleJob, basis: ToldBasis = 'path'): Tell => ({
@@ -175,6 +198,7 @@ function pressure(key: string, name: string, all: readonly Tell[]): Pressure {
     ],
     tells: all,
     coverage: asCoverageId(id('shell')),
+    rushers: null,
     notAgainst: [],
   };
 }
@@ -187,6 +211,8 @@ export const ANVIL = pressure('anvil', 'Anvil', [
     manner: 'penetrate',
     track: { kind: 'straight' },
     edge: 'spill',
+    peel: false,
+    order: null,
   }),
   tells(ofGroup('insiders', 'call'), {
     kind: 'rush',
@@ -194,6 +220,8 @@ export const ANVIL = pressure('anvil', 'Anvil', [
     manner: 'penetrate',
     track: { kind: 'past', how: 'outside-hip', neighbour: ofGroup('ends', 'call') },
     edge: null,
+    peel: false,
+    order: null,
   }),
   tells(ofGroup('ends', 'call'), rush(gapOn('call', 'A'), 'slant'), 'movement'),
   tells(man('nose'), rush(gapOn('away', 'A'), 'slant'), 'movement'),
@@ -210,6 +238,7 @@ const none = { fits: [], firm: false, support: null } as const;
 const SHELL: Setup['coverage'] = {
   id: asCoverageId(id('shell')),
   name: 'Three deep',
+  needs: [],
   tells: [
     ...(['call', 'away'] as const).flatMap(
       (side) =>
@@ -254,6 +283,23 @@ const SHELL: Setup['coverage'] = {
   ],
 };
 
+/** The same shell with what it cannot do without: the hook has only men who rush or cover, so it may stay empty. */
+export const NEEDY_SHELL: Setup['coverage'] = {
+  ...SHELL,
+  name: 'Three deep, three under',
+  needs: [
+    ...(['call', 'away'] as const).map((side) => ({
+      when: [],
+      zone: 'third' as const,
+      side,
+      takers: [ofGroup('corners', side)],
+    })),
+    { when: [], zone: 'middle', side: 'middle', takers: [ofGroup('safeties', 'away')] },
+    { when: [], zone: 'seam', side: 'call', takers: [ofGroup('safeties', 'call')] },
+    { when: [], zone: 'hook', side: 'middle', takers: [ofGroup('insiders', 'away')] },
+  ],
+};
+
 /** A setup of the fixture world; parts may be exchanged. */
 export function setupOf(parts: Partial<Setup> = {}): Setup {
   return {
@@ -265,7 +311,13 @@ export function setupOf(parts: Partial<Setup> = {}): Setup {
     first: ANVIL,
     second: TONGS,
     turn: 'own',
+    combination: { kind: 'together' },
     coverage: SHELL,
+    secondCoverage: SHELL,
+    waivers: [],
+    dictionary: [],
+    checkOut: null,
+    rushers: null,
     ...parts,
   };
 }

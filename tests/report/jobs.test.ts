@@ -7,6 +7,7 @@ import { LEFT_END, NOSE, playerOf, setupOf } from './fixtures.ts';
 const lexicon = makeLexicon(setupOf(), COMMON_WORDS);
 const gap = (letter: Gap['letter'], side: Gap['side']): Gap => ({ letter, side });
 const straight = { kind: 'straight' } as const;
+const PLAIN = { peel: false, order: null } as const;
 const noRun = { fits: [], firm: false, support: null } as const;
 
 describe('a job as a sentence', () => {
@@ -19,6 +20,7 @@ describe('a job as a sentence', () => {
         manner: 'penetrate',
         track: { kind: 'past', how: 'inside-hip', neighbour: LEFT_END },
         edge: null,
+        ...PLAIN,
       },
     ],
     [
@@ -29,6 +31,7 @@ describe('a job as a sentence', () => {
         manner: 'slant',
         track: { kind: 'past', how: 'under', neighbour: NOSE },
         edge: null,
+        ...PLAIN,
       },
     ],
     [
@@ -39,32 +42,41 @@ describe('a job as a sentence', () => {
         manner: 'loop',
         track: { kind: 'past', how: 'over', neighbour: NOSE },
         edge: 'box',
+        ...PLAIN,
       },
     ],
     [
       'Rush the B gap left, on the read',
-      { kind: 'rush', gaps: [gap('B', 'left')], manner: 'read', track: straight, edge: null },
+      { kind: 'rush', gaps: [gap('B', 'left')], manner: 'read', track: straight, edge: null, ...PLAIN },
     ],
     [
       'Two-gap: A gap left and A gap right',
-      { kind: 'rush', gaps: [gap('A', 'left'), gap('A', 'right')], manner: 'two-gap', track: straight, edge: null },
+      {
+        kind: 'rush',
+        gaps: [gap('A', 'left'), gap('A', 'right')],
+        manner: 'two-gap',
+        track: straight,
+        edge: null,
+        ...PLAIN,
+      },
     ],
-    ['Rush the passer', { kind: 'rush', gaps: [], manner: 'penetrate', track: straight, edge: null }],
+    ['Rush the passer', { kind: 'rush', gaps: [], manner: 'penetrate', track: straight, edge: null, ...PLAIN }],
     [
-      'Contain outside the C gap left',
-      { kind: 'contain', gaps: [gap('C', 'left')], manner: 'penetrate', track: straight, edge: null },
+      'Rush the C gap left; contain on a pass',
+      { kind: 'contain', gaps: [gap('C', 'left')], manner: 'penetrate', track: straight, edge: null, ...PLAIN },
     ],
     [
-      'Contain outside the D gap right off the outside hip of the N, on the loop, spill',
+      'Loop to the D gap right off the outside hip of the N, spill; contain on a pass',
       {
         kind: 'contain',
         gaps: [gap('D', 'right')],
         manner: 'loop',
         track: { kind: 'past', how: 'outside-hip', neighbour: NOSE },
         edge: 'spill',
+        ...PLAIN,
       },
     ],
-    ['Contain', { kind: 'contain', gaps: [], manner: 'penetrate', track: straight, edge: null }],
+    ['Contain', { kind: 'contain', gaps: [], manner: 'penetrate', track: straight, edge: null, ...PLAIN }],
     ['Fit the B gap right', { kind: 'fit', gaps: [gap('B', 'right')], manner: 'read', support: null }],
     ['Fit the C gap left; force', { kind: 'fit', gaps: [gap('C', 'left')], manner: 'read', support: 'force' }],
     ['Fit the C gap left, on the slant', { kind: 'fit', gaps: [gap('C', 'left')], manner: 'slant', support: null }],
@@ -82,7 +94,7 @@ describe('a job as a sentence', () => {
       { kind: 'drop', zone: 'seam', side: 'right', run: { fits: [gap('D', 'right')], firm: false, support: 'force' } },
     ],
     [
-      'Drop to the middle hook; B gap left, then A gap left if nobody has them',
+      'Drop to the middle hook; B, then A gap left if nobody has them',
       {
         kind: 'drop',
         zone: 'hook',
@@ -103,11 +115,11 @@ describe('a job as a sentence', () => {
 });
 
 describe('the run column', () => {
-  const none: RunColumn = { gaps: [], twoGaps: false, edge: null, support: null };
+  const none: RunColumn = { gaps: [], twoGaps: false, edge: null, ...PLAIN, support: null };
   test.each<[string, RunColumn, readonly Gap[]]>([
     ['—', none, []],
     ['B gap right', { ...none, gaps: [gap('B', 'right')] }, []],
-    ['B gap right, spill', { ...none, gaps: [gap('B', 'right')], edge: 'spill' }, []],
+    ['B gap right, spill', { ...none, gaps: [gap('B', 'right')], edge: 'spill', ...PLAIN }, []],
     [
       'A gap left and A gap right, two-gap',
       { ...none, gaps: [gap('A', 'left'), gap('A', 'right')], twoGaps: true },
@@ -116,7 +128,14 @@ describe('the run column', () => {
     ['force', { ...none, support: 'force' }, []],
     ['C gap left; force', { ...none, gaps: [gap('C', 'left')], support: 'force' }, []],
     ['force; D gap right if nobody has it', { ...none, support: 'force' }, [gap('D', 'right')]],
-    ['C gap left, then B gap left if nobody has them', none, [gap('C', 'left'), gap('B', 'left')]],
+    ['C, then B gap left if nobody has them', none, [gap('C', 'left'), gap('B', 'left')]],
+    [
+      'A, B gap left, then A gap right if nobody has them',
+      none,
+      [gap('A', 'left'), gap('B', 'left'), gap('A', 'right')],
+    ],
+    // Where the edge is the D gap, a rule that says "the edge, else D" says it once.
+    ['D gap right if nobody has it', none, [gap('D', 'right'), gap('D', 'right')]],
   ])('%s', (cell, run, loose) => {
     expect(lexicon.run(run, loose)).toBe(cell);
   });

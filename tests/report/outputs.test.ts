@@ -1,12 +1,35 @@
 import { describe, expect, test } from 'vitest';
-import { analyse, asCallId, asLookId, type Setup } from '../../src/engine/index.ts';
+import { analyse, asCallId, asLookId, fact, type Analysis, type Setup } from '../../src/engine/index.ts';
 import { buildReport, COMMON_WORDS, reportJson, toText, type ReportEntry } from '../../src/report/index.ts';
-import { ANVIL, CALL, ID_MARK, NOSE, setupOf, SPREAD, TIGHT } from './fixtures.ts';
+import { ACROSS, ANVIL, CALL, ID_MARK, KNOWN, NOSE, setupOf, SPREAD, TIGHT } from './fixtures.ts';
 import { readTexts } from './walk.ts';
 
-function entry(setup: Setup, call: ReportEntry['call'] = CALL): ReportEntry {
+const made = (analysis: Analysis, call: ReportEntry['call'] = CALL): ReportEntry => ({
+  call,
+  analysis,
+  report: buildReport(analysis, COMMON_WORDS),
+});
+const entry = (setup: Setup, call?: ReportEntry['call']): ReportEntry => made(analyse(setup), call);
+
+/** An analysis with the findings of two rules only, the second of them waived, and one thing that cannot be told. */
+function chosen(setup: Setup): Analysis {
   const analysis = analyse(setup);
-  return { call, analysis, report: buildReport(analysis, COMMON_WORDS) };
+  return {
+    ...analysis,
+    findings: analysis.findings
+      .filter(({ rule }) => rule === 'line.two-jobs' || rule === 'gap.open')
+      .map((finding) => ({ ...finding, waived: finding.rule === 'gap.open' ? 'we live with it\u0007' : null })),
+    undetermined: [
+      {
+        rules: ['gap.open', 'force.missing'],
+        because: fact('nobody can say who has the edge', fact('he is told two things')),
+        who: [NOSE],
+        gaps: [],
+        players: [],
+        where: [],
+      },
+    ],
+  };
 }
 
 const OTHER = { id: asCallId('zq-a-call'), name: 'Anvil' };
@@ -40,14 +63,14 @@ describe('the report as JSON', () => {
       pass: 'rush lane',
       toldBy: 'first',
     });
-    expect(look?.findings[1]).toEqual({
+    expect(look?.findings.find((finding) => finding.rule === 'line.two-jobs')).toEqual({
       rule: 'line.two-jobs',
       severity: 'stop',
       who: [NOSE],
       gap: ['A left', 'A right'],
       players: [],
       because: {
-        text: 'N is told two things: the first says slant to the A gap left, the second says rush the A gap right',
+        text: 'N is told two things: Anvil says slant to the A gap left, Tongs says rush the A gap right',
         because: [expect.objectContaining({ text: 'A lineman is told two things' })],
       },
       waived: null,
@@ -61,7 +84,11 @@ describe('the report as JSON', () => {
       [CALL.id, [`${SPREAD.id} middle`, `${TIGHT.id} left`, `${TIGHT.id} middle`, `${TIGHT.id} right`]],
     ]);
     expect(JSON.stringify(reportJson([...ENTRIES].reverse()))).toBe(JSON.stringify(json));
-    expect(json.calls[1]?.looks[1]?.findings.map((finding) => finding.rule)).toEqual(['gap.open', 'line.two-jobs']);
+    const rules = json.calls[1]?.looks[1]?.findings
+      .filter(({ severity }) => severity === 'stop')
+      .map(({ rule }) => rule);
+    expect(rules).toContain('gap.open');
+    expect(rules).toEqual(rules?.toSorted());
   });
 
   test('holds nothing that JSON drops, and ids only where programs look for them', () => {
@@ -76,6 +103,34 @@ describe('the report as JSON', () => {
     expect(reportJson([out]).calls[0]?.looks[0]).toMatchObject({ verdict: 'left-out', findings: [] });
   });
 
+  test('waived findings are there with their reason, and what cannot be told beside them', () => {
+    const look = reportJson([made(chosen(setupOf()))]).calls[0]?.looks[0];
+    expect(look?.findings.map(({ rule, waived }) => [rule, waived])).toEqual([
+      ['gap.open', 'we live with it\u0007'],
+      ['line.two-jobs', null],
+    ]);
+    expect(look?.cannotTell).toEqual([
+      {
+        rules: ['gap.open', 'force.missing'],
+        who: [NOSE],
+        gap: [],
+        players: [],
+        because: {
+          text: 'Nobody can say who has the edge',
+          because: [{ text: 'He is told two things', because: [] }],
+        },
+      },
+    ]);
+  });
+
+  test('the sections of the report are in it as they are', () => {
+    const one = entry(setupOf({ look: { ...TIGHT, ...KNOWN, motion: ACROSS } }));
+    const look = reportJson([one]).calls[0]?.looks[0];
+    const { checkOut, choice, motion, coverage, runs, protections } = one.report;
+    expect(look).toMatchObject({ checkOut, choice, motion, coverage, runs, protections });
+    expect(look?.runs).toHaveLength(KNOWN.runs.length);
+  });
+
   test('refuses to say one thing twice', () => {
     expect(() => reportJson([entry(setupOf()), entry(setupOf())])).toThrow('reported twice');
     expect(reportJson([])).toEqual({ format: 'gapwright-report', version: 1, calls: [] });
@@ -85,13 +140,14 @@ describe('the report as JSON', () => {
 describe('the report as text', () => {
   test('a line for each look, its findings below it, a count at the end', () => {
     const out = entry(setupOf({ look: SPREAD, first: { ...ANVIL, notAgainst: [SPREAD.id] } }));
-    expect(toText([entry(setupOf({ spot: 'left' })), out])).toBe(
+    expect(toText([made(chosen(setupOf({ spot: 'left' }))), out])).toBe(
       [
         'Call         Look             Spot       Verdict',
         '-----------  ---------------  ---------  -------------------------',
         'Anvil Tongs  Tight end right  left hash  Stop: do not install',
-        '  Stop   line.two-jobs: N is told two things: the first says slant to the A gap left, the second says rush the A gap right',
-        '  Stop   gap.open: Nobody owns C gap right',
+        '  Stop   line.two-jobs: N is told two things: Anvil says slant to the A gap left, Tongs says rush the A gap right',
+        '  ?      gap.open, force.missing: Nobody can say who has the edge',
+        '         1 waived',
         'Anvil Tongs  Two by two       middle     Not run against this look',
         '',
         'Checked: 2 (1 stop: do not install; 1 not run against this look)',

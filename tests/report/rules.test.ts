@@ -52,7 +52,8 @@ test.each<[string, Who]>([
 
 test.each<[string, ReceiverRef]>([
   ['#2 call side', { kind: 'number', side: 'call', number: 2 }],
-  ['the back', { kind: 'back' }],
+  ['the back', { kind: 'back', number: 1 }],
+  ['back 2 from his side', { kind: 'back', number: 2 }],
 ])('receiver: %s', (text, receiver) => {
   expect(words.receiver(receiver)).toBe(text);
 });
@@ -81,6 +82,7 @@ test.each<[string, LookTest]>([
   ['there is no back in the backfield', { kind: 'backs', compare: 'exactly', count: 0 }],
   ['there are at least 2 backs in the backfield', { kind: 'backs', compare: 'at-least', count: 2 }],
   ['the wide side of the field is on my side', { kind: 'field', side: 'mine' }],
+  ['the back is offset on the call side', { kind: 'back', side: 'call' }],
 ])('condition: %s', (text, condition) => {
   expect(words.test(condition)).toBe(text);
 });
@@ -158,18 +160,19 @@ test('an alignment rule says when, then where', () => {
 test.each<[string, BaseJob]>([
   [
     'B gap my side, else C gap my side; rushes on a pass',
-    { gaps: [gapOn('mine', 'B'), gapOn('mine', 'C')], style: 'one-gap', rushes: true },
+    { gaps: [gapOn('mine', 'B'), gapOn('mine', 'C')], style: 'one-gap', pass: 'rush' },
   ],
-  ['Edge gap my side', { gaps: [{ kind: 'edge', side: 'mine' }], style: 'one-gap', rushes: false }],
+  ['C gap my side; rushes and contains on a pass', { gaps: [gapOn('mine', 'C')], style: 'one-gap', pass: 'contain' }],
+  ['Edge gap my side', { gaps: [{ kind: 'edge', side: 'mine' }], style: 'one-gap', pass: 'none' }],
   [
     'Two-gap: B gap my side and C gap my side; rushes on a pass',
-    { gaps: [gapOn('mine', 'B'), gapOn('mine', 'C')], style: 'two-gap', rushes: true },
+    { gaps: [gapOn('mine', 'B'), gapOn('mine', 'C')], style: 'two-gap', pass: 'rush' },
   ],
   [
     'Two-gap: B gap my side and C gap my side, else A gap my side',
-    { gaps: [gapOn('mine', 'B'), gapOn('mine', 'C'), gapOn('mine', 'A')], style: 'two-gap', rushes: false },
+    { gaps: [gapOn('mine', 'B'), gapOn('mine', 'C'), gapOn('mine', 'A')], style: 'two-gap', pass: 'none' },
   ],
-  ['No gap of his own', { gaps: [], style: 'one-gap', rushes: false }],
+  ['No gap of his own', { gaps: [], style: 'one-gap', pass: 'none' }],
 ])('base job: %s', (text, base) => {
   expect(words.base(base)).toBe(text);
 });
@@ -214,7 +217,7 @@ describe('what a pressure tells a man', () => {
 
   test('tracks, zones and receivers are said from the call', () => {
     expect(ANVIL.tells.map(words.tell)).toEqual([
-      'The call-side S or J: contain outside the edge gap call side, spill',
+      'The call-side S or J: rush the edge gap call side, spill; contain on a pass',
       'The call-side M or W: rush the B gap call side off the outside hip of the call-side E',
       'The call-side E: slant to the A gap call side (line movement)',
       'N: slant to the A gap away side (line movement)',

@@ -48,7 +48,7 @@ export const gap = (name: string): Gap => {
   return { side: name.startsWith('l') ? 'left' : 'right', letter };
 };
 
-const told = (job: Job): Telling => ({ kind: 'told', basis: 'path', job, because: SAID });
+const told = (job: Job): Telling => ({ kind: 'told', basis: 'path', job, preSnap: null, because: SAID });
 
 export const rush = (
   gaps: readonly Gap[],
@@ -59,6 +59,8 @@ export const rush = (
   manner: 'penetrate',
   track: { kind: 'straight' },
   edge: null,
+  peel: false,
+  order: null,
   ...more,
 });
 
@@ -162,6 +164,7 @@ const pressure = (name: string): Pressure => ({
   callSide: [],
   tells: [],
   coverage: asCoverageId('shell'),
+  rushers: null,
   notAgainst: [],
 });
 
@@ -190,11 +193,19 @@ export function board(
       first: pressure('one'),
       second: more.pair === false ? null : pressure('two'),
       turn: 'own',
-      coverage: { id: asCoverageId('shell'), name: 'Shell', tells: [] },
+      combination: { kind: 'together' },
+      coverage: { id: asCoverageId('shell'), name: 'Shell', needs: [], tells: [] },
+      secondCoverage: null,
+      waivers: [],
+      dictionary: [],
+      checkOut: null,
+      rushers: null,
     },
     facts,
     first: resolved,
     second: more.pair === false ? null : resolved,
+    choice: null,
+    motion: null,
     assignments,
     gaps: facts.gaps.map((each) => ({
       gap: each.gap,
@@ -202,7 +213,13 @@ export function board(
       owners: ownersOf(each.gap, assignments),
       proof: null,
     })),
+    zones: [],
+    answers: [],
+    passCount: { rush: 0, under: 0, deep: 0, man: 0, free: assignments.length },
+    runs: [],
+    protections: [],
     findings: [],
+    undetermined: [],
     verdict: 'clean',
   };
 }

@@ -21,7 +21,7 @@ describe('every call against every look', () => {
         drawn.push({ analysis, scene: buildScene(analysis, WHOLE_PICTURE) });
       });
     });
-  });
+  }, 60_000);
 
   it('is drawn', () => {
     expect(drawn.length).toBeGreaterThan(50);

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { checkPlaybook } from '../../src/document/index.ts';
+import { checkPlaybook, type Playbook } from '../../src/document/index.ts';
 import { asCallId, asFrontId, asLookId, asPlayerId, asRoleId, type Point } from '../../src/engine/index.ts';
 import {
   clearHand,
@@ -12,6 +12,7 @@ import {
   renamePlaybook,
   updateCall,
   type Board,
+  type CallParts,
   type CommandProblem,
 } from '../../src/store/index.ts';
 import { moveDefender } from '../../src/store/commands/defence.ts';
@@ -86,6 +87,24 @@ describe('moving a man of the offence', () => {
   });
 });
 
+describe('moving the man in motion', () => {
+  const moving: Playbook = {
+    ...playbook,
+    looks: playbook.looks.map((each) =>
+      each === look ? { ...look, motion: { player: player.id, to: { x: 4, y: -1 } } } : each,
+    ),
+  };
+
+  it('moves where he is at the snap, and leaves where he starts', () => {
+    const after = valueOf(moveOffence(moving, { look: look.id, player: player.id, at: { x: 5.02, y: -1.5 } }));
+    expect(after.looks[0]).toStrictEqual({
+      ...look,
+      motion: { player: player.id, to: { x: 5, y: -1.5 } },
+    });
+    expect(checkPlaybook(after).ok).toBe(true);
+  });
+});
+
 describe('moving somebody on the board', () => {
   const board: Board = { ...demoStore().get().board, look: look.id, front: front.id, spot: 'middle' };
   const defender = { kind: 'defender', role } as const;
@@ -111,19 +130,48 @@ describe('moving somebody on the board', () => {
 
 describe('kept calls', () => {
   const parts = partsOf(other);
+  const id = asCallId('new');
 
   it('a new one gets a number nobody has, the same one every time', () => {
-    const id = nextCallId(playbook);
-    expect(playbook.calls.map((each) => each.id)).not.toContain(id);
-    expect(nextCallId(playbook)).toBe(id);
-    const kept = valueOf(keepCall(playbook, { id, name: '  Reed ', parts }));
-    expect(kept.calls.at(-1)).toStrictEqual({ id, name: 'Reed', kind: 'together', ...parts });
-    expect(nextCallId(kept)).not.toBe(id);
+    const next = nextCallId(playbook);
+    expect(playbook.calls.map((each) => each.id)).not.toContain(next);
+    expect(nextCallId(playbook)).toBe(next);
+    const kept = valueOf(keepCall(playbook, { id: next, name: '  Reed ', parts, from: null }));
+    expect(kept.calls.at(-1)).toStrictEqual({ id: next, name: 'Reed', ...parts, waivers: [] });
+    expect(nextCallId(kept)).not.toBe(next);
   });
 
   it('what is called now can be put into one', () => {
     const after = valueOf(updateCall(playbook, { call: call.id, parts }));
     expect(after.calls[0]).toStrictEqual({ ...call, ...parts });
+  });
+
+  it('both pressures by a key, the number that comes and what the coach lives with go into it and stay in it', () => {
+    const told: CallParts = {
+      ...parts,
+      combination: { kind: 'either-or', key: [{ kind: 'field', side: 'call' }] },
+      rushers: 6,
+    };
+    const waivers = [{ rule: 'gap.open', look: look.id, evidence: 'x||', reason: 'we live with it' }];
+    const lived = { ...playbook, calls: playbook.calls.map((each) => (each === call ? { ...each, waivers } : each)) };
+    const kept = valueOf(keepCall(lived, { id, name: 'Reed', parts: told, from: call.id }));
+    expect(kept.calls.at(-1)).toStrictEqual({ id, name: 'Reed', ...told, waivers });
+    expect(valueOf(updateCall(kept, { call: id, parts })).calls.at(-1)).toStrictEqual({
+      id,
+      name: 'Reed',
+      ...parts,
+      waivers,
+    });
+    expect(checkPlaybook(kept).ok).toBe(true);
+  });
+
+  it('one is deleted with its check-outs, and not at all while another checks to it', () => {
+    const row = { formation: 'trips', action: { kind: 'check-to', call: other.id } } as const;
+    const book: Playbook = { ...playbook, checkOuts: [{ call: call.id, rows: [row] }] };
+    expect(refusalOf(deleteCall(book, { call: other.id }))).toStrictEqual({ kind: 'checked-to', by: call.name });
+    const after = valueOf(deleteCall(book, { call: call.id }));
+    expect(after.checkOuts).toStrictEqual([]);
+    expect(checkPlaybook(after).ok).toBe(true);
   });
 
   it('can be renamed and deleted', () => {
@@ -138,13 +186,24 @@ describe('kept calls', () => {
     expect(valueOf(renameCall(playbook, { call: call.id, name: call.name }))).toStrictEqual(playbook);
   });
 
-  const id = asCallId('new');
   const nobody = asCallId('nobody');
   it.each([
-    ['an empty name', keepCall(playbook, { id, name: '  ', parts }), { kind: 'name-empty' }],
-    ['a taken name', keepCall(playbook, { id, name: call.name, parts }), { kind: 'name-taken', name: call.name }],
-    ['no front', keepCall(playbook, { id, name: 'Reed', parts: { ...parts, front: null } }), { what: 'front' }],
-    ['no pressure', keepCall(playbook, { id, name: 'Reed', parts: { ...parts, first: null } }), { what: 'pressure' }],
+    ['an empty name', keepCall(playbook, { id, name: '  ', parts, from: null }), { kind: 'name-empty' }],
+    [
+      'a taken name',
+      keepCall(playbook, { id, name: call.name, parts, from: null }),
+      { kind: 'name-taken', name: call.name },
+    ],
+    [
+      'no front',
+      keepCall(playbook, { id, name: 'Reed', parts: { ...parts, front: null }, from: null }),
+      { what: 'front' },
+    ],
+    [
+      'no pressure',
+      keepCall(playbook, { id, name: 'Reed', parts: { ...parts, first: null }, from: null }),
+      { what: 'pressure' },
+    ],
     ['renaming to an empty name', renameCall(playbook, { call: call.id, name: '' }), { kind: 'name-empty' }],
     ['renaming to a taken name', renameCall(playbook, { call: other.id, name: call.name }), { kind: 'name-taken' }],
     ['renaming nobody', renameCall(playbook, { call: nobody, name: 'Reed' }), { what: 'call' }],

@@ -9,6 +9,10 @@ import {
   partsOf,
   renameCall,
   renamePlaybook,
+  standInCall,
+  takeBack,
+  updateCall,
+  waive,
   type AppStore,
   type Commit,
   type Man,
@@ -24,6 +28,10 @@ type Deed =
   | { readonly kind: 'keep'; readonly name: string }
   | { readonly kind: 'rename'; readonly which: number; readonly name: string }
   | { readonly kind: 'delete'; readonly which: number }
+  | { readonly kind: 'stand'; readonly which: number }
+  | { readonly kind: 'number'; readonly count: number }
+  | { readonly kind: 'live'; readonly which: number; readonly reason: string }
+  | { readonly kind: 'take back'; readonly which: number }
   | { readonly kind: 'team'; readonly name: string };
 
 const yards = fc.integer({ min: -900, max: 900 }).map((value) => value / 20);
@@ -35,6 +43,10 @@ const deed: fc.Arbitrary<Deed> = fc.oneof(
   fc.record({ kind: fc.constant('keep' as const), name }),
   fc.record({ kind: fc.constant('rename' as const), which, name }),
   fc.record({ kind: fc.constant('delete' as const), which }),
+  fc.record({ kind: fc.constant('stand' as const), which }),
+  fc.record({ kind: fc.constant('number' as const), count: fc.nat(11) }),
+  fc.record({ kind: fc.constant('live' as const), which, reason: fc.string({ maxLength: 30 }) }),
+  fc.record({ kind: fc.constant('take back' as const), which }),
   fc.record({ kind: fc.constant('team' as const), name }),
 );
 
@@ -128,7 +140,7 @@ describe('a change', () => {
 
   it('of the whole playbook can be undone', () => {
     const store = demoStore();
-    const other: Playbook = { ...demo(), calls: [], team: { ...demo().team, name: 'Others' } };
+    const other: Playbook = { ...demo(), calls: [], checkOuts: [], team: { ...demo().team, name: 'Others' } };
     valueOf(store.open(other, 'opened a file'));
     expect(store.get()).toMatchObject({ playbook: other, board: { call: null } });
     store.undo();
@@ -157,8 +169,9 @@ function doDeed(store: AppStore, deed: Deed): void {
       store.setBoard({ look: playbook.looks[deed.which % playbook.looks.length]?.id ?? null });
       break;
     case 'keep': {
-      const parts = partsOf(store.get().board);
-      store.commit(commitOf((now) => keepCall(now, { id: nextCallId(now), name: deed.name, parts })));
+      const { board } = store.get();
+      const parts = partsOf(board);
+      store.commit(commitOf((now) => keepCall(now, { id: nextCallId(now), name: deed.name, parts, from: board.call })));
       break;
     }
     case 'rename': {
@@ -171,10 +184,39 @@ function doDeed(store: AppStore, deed: Deed): void {
       if (found !== undefined) store.commit(commitOf((now) => deleteCall(now, { call: found.id })));
       break;
     }
+    case 'stand': {
+      const found = call(deed.which);
+      if (found !== undefined) store.setBoard(standInCall(store.get().board, found));
+      break;
+    }
+    case 'number':
+      store.setBoard({ rushers: deed.count });
+      keepChange(store);
+      break;
+    case 'live':
+    case 'take back': {
+      const found = call(deed.which);
+      const look = playbook.looks[deed.which % playbook.looks.length];
+      if (found === undefined || look === undefined) break;
+      const about = { rule: 'gap.open', look: look.id, evidence: 'somebody||' };
+      const which = { call: found.id, about };
+      const lives = deed.kind === 'live' ? deed.reason : null;
+      store.commit(
+        commitOf((now) => (lives === null ? takeBack(now, which) : waive(now, { ...which, reason: lives }))),
+      );
+      break;
+    }
     case 'team':
       store.commit(rename(deed.name));
       break;
   }
+}
+
+/** Puts what is on the board into the kept call it came from. */
+function keepChange(store: AppStore): void {
+  const { board } = store.get();
+  const { call } = board;
+  if (call !== null) store.commit(commitOf((now) => updateCall(now, { call, parts: partsOf(board) })));
 }
 
 function manOf(store: AppStore, index: number): Man {

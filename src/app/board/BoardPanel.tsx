@@ -24,8 +24,8 @@ export function BoardPanel({ model, placing, onPlaced }: Props): ReactElement {
     <section className="panel board-panel" aria-labelledby="board-title">
       <BoardHead model={model} />
       <Field model={model} placing={placing} onPlaced={onPlaced} />
-      <Legend />
-      <GapRow gaps={model.report.gaps} turned={model.state.view.turned} />
+      <Legend scene={model.shown.scene} />
+      <GapRow gaps={model.shown.report.gaps} turned={model.state.view.turned} />
       <LookStrip state={model.state} />
     </section>
   );
@@ -33,11 +33,11 @@ export function BoardPanel({ model, placing, onPlaced }: Props): ReactElement {
 
 function BoardHead({ model }: { readonly model: BoardModel }): ReactElement {
   const { store } = useSession();
-  const { analysis, state } = model;
-  const { view } = state;
+  const { analysis, tried } = model.shown;
+  const { view } = model.state;
   return (
-    <header className="board-head">
-      <div>
+    <header className={tried ? 'board-head is-tried' : 'board-head'}>
+      <div className="board-title">
         <div className="board-names">
           <h2 id="board-title">{analysis.setup.look.name}</h2>
           <span className="verdict-word board-verdict">
@@ -45,8 +45,14 @@ function BoardHead({ model }: { readonly model: BoardModel }): ReactElement {
           </span>
         </div>
         <p className="board-sub">
-          {analysis.facts.personnel} personnel, {BALL_WORDS[analysis.setup.spot]}
-          {view.turned ? ', offence at the bottom' : ', defence at the bottom'}
+          {tried ? (
+            'As the suggestion would make it'
+          ) : (
+            <>
+              {analysis.facts.personnel} personnel, {BALL_WORDS[analysis.setup.spot]}
+              {view.turned ? ', offence at the bottom' : ', defence at the bottom'}
+            </>
+          )}
         </p>
       </div>
       <div className="view-tools">
@@ -57,6 +63,9 @@ function BoardHead({ model }: { readonly model: BoardModel }): ReactElement {
           options={ZOOMS.map((value) => ({ value, label: ZOOM_WORDS[value] }))}
           onChoose={(zoom) => store.setView({ zoom })}
         />
+        <button type="button" aria-pressed={view.answers} onClick={() => store.setView({ answers: !view.answers })}>
+          Who has whom
+        </button>
         <button type="button" aria-pressed={view.turned} onClick={() => store.setView({ turned: !view.turned })}>
           Turn the board
         </button>

@@ -19,7 +19,8 @@ export function Field({ model, placing, onPlaced }: Props): ReactElement {
   const { store } = useSession();
   const commit = useCommit();
   const { size, ref } = useSize();
-  const { state, scene, men, lexicon } = model;
+  const { state, lexicon } = model;
+  const { scene, men } = model.shown;
   const { selected, turned } = state.view;
   const area = useStillArea(scene.bounds, state.preview !== null);
   const selectedAt = men.find(({ man }) => sameMan(man, selected))?.at ?? null;

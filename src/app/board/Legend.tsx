@@ -1,26 +1,28 @@
 import { useState, type ReactElement } from 'react';
-import { LEGEND } from '../../editor/index.ts';
 import { isRoomy } from '../parts/roomy.ts';
-import { LIGHT_THEME, toSvg } from '../../scene/index.ts';
+import { LEGEND, legendOf, LIGHT_THEME, toSvg, type Scene } from '../../scene/index.ts';
 
 /** Width of a little picture, in CSS pixels. */
-const PICTURE = 40;
+const PICTURE = 36;
 
-const PICTURES = LEGEND.map(({ key, words, picture }) => {
-  const svg = toSvg(picture, LIGHT_THEME, { flip: false, width: PICTURE });
-  return { key, words, address: `data:image/svg+xml;charset=utf-8,${encodeURIComponent(svg)}` };
-});
+/** The little pictures, by what they mean. */
+const PICTURES = new Map(
+  LEGEND.map(({ text, scene }) => {
+    const svg = toSvg(scene, LIGHT_THEME, { flip: false, width: PICTURE });
+    return [text, `data:image/svg+xml;charset=utf-8,${encodeURIComponent(svg)}`];
+  }),
+);
 
-/** What the lines and boxes on the field mean; folded at first where the field needs the room. */
-export function Legend(): ReactElement {
+/** What the lines and signs on the field mean, as far as they are there; folded at first where the field needs the room. */
+export function Legend({ scene }: { readonly scene: Scene }): ReactElement {
   const [open] = useState(isRoomy);
   return (
     <details className="legend" open={open}>
       <summary>What the lines mean</summary>
       <ul>
-        {PICTURES.map(({ key, words, address }) => (
-          <li key={key}>
-            <img src={address} alt="" width={PICTURE} /> {words}
+        {legendOf(scene).map(({ text }) => (
+          <li key={text}>
+            <img src={PICTURES.get(text)} alt="" width={PICTURE} /> {text}
           </li>
         ))}
       </ul>

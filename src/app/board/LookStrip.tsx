@@ -4,6 +4,7 @@ import { buildLookScene, LIGHT_THEME, toSvg } from '../../scene/index.ts';
 import { looksShown, type AppState } from '../../store/index.ts';
 import { VERDICT_NAMES, VerdictMark } from '../parts/VerdictMark.tsx';
 import { useSession } from '../session/session.ts';
+import { MendButton } from './MendButton.tsx';
 import { useLookVerdicts } from './useLookVerdicts.ts';
 
 /** Width of a small diagram, in CSS pixels. */
@@ -21,6 +22,7 @@ export function LookStrip({ state }: { readonly state: AppState }): ReactElement
       <div className="strip-head">
         <h2 id={`${group}-title`}>This call in every look</h2>
         <Tally looks={looks} verdicts={verdicts} />
+        <MendButton state={state} verdicts={verdicts} />
         {playbook.opponents.length > 0 && (
           <label className="strip-filter">
             Show{' '}
@@ -95,7 +97,9 @@ const LookCard = memo(function LookCard(props: CardProps): ReactElement {
         <img src={picture} alt="" width={DIAGRAM} draggable={false} />
         <span className="look-name">{look.name}</span>
         <span className="look-foot">
-          <span className="personnel">{facts.personnel} personnel</span>
+          <span className="personnel">
+            {look.motion === null ? `${facts.personnel} personnel` : `${facts.personnel}, motion`}
+          </span>
           {verdict === null ? (
             <span className="verdict-word quiet">…</span>
           ) : (

@@ -94,7 +94,7 @@ function useCallActions(board: Board, call: Call | null): CallActions {
       const done = commit({
         ...inNoLook,
         label: `kept the call ${name.trim()}`,
-        change: (playbook) => keepCall(playbook, { id, name, parts }),
+        change: (playbook) => keepCall(playbook, { id, name, parts, from: board.call }),
       });
       if (done) store.setBoard({ call: id });
       return done;

@@ -6,6 +6,7 @@ import { sameParts, standInCall, type Board } from '../../store/index.ts';
 import { Radios, Select, type Option } from '../parts/Choice.tsx';
 import { useApp, useSession } from '../session/session.ts';
 import { CallButtons } from './CallButtons.tsx';
+import { Together } from './Together.tsx';
 
 /** How the second pressure is turned, as a coach would say it. */
 export const TURN_WORDS: Readonly<Record<Turn, string>> = {
@@ -38,6 +39,7 @@ export function CallPanel(): ReactElement {
         none="None: the first alone"
         onChoose={(second) => set({ second })}
       />
+      <Together playbook={playbook} board={board} onChoose={(combination) => set({ combination })} />
       <Select
         label="The second goes"
         value={board.turn}
@@ -45,7 +47,9 @@ export function CallPanel(): ReactElement {
         disabled={board.second === null}
         onChoose={(turn) => set({ turn: turn ?? 'own' })}
       />
+      <Rushers playbook={playbook} board={board} onChoose={(rushers) => set({ rushers })} />
       <Select
+        wide
         label="Coverage behind it"
         value={board.coverage}
         options={named(playbook.coverages)}
@@ -95,6 +99,32 @@ function BallSpot({
       value={spot}
       options={PLACES.map((value) => ({ value, label: capital(SPOT_WORDS[value]) }))}
       onChoose={onChoose}
+    />
+  );
+}
+
+/** Numbers that can be said; a file may say any other, which is then shown too. */
+const NUMBERS = [3, 4, 5, 6, 7, 8];
+
+interface RushersProps {
+  readonly playbook: Playbook;
+  readonly board: Board;
+  readonly onChoose: (rushers: number | null) => void;
+}
+
+/** How many the coach says come, which the check counts against. */
+function Rushers({ playbook, board, onChoose }: RushersProps): ReactElement {
+  const first = playbook.pressures.find(({ id }) => id === board.first);
+  // A pressure called alone may say it itself.
+  const own = board.second === null ? (first?.rushers ?? null) : null;
+  const numbers = board.rushers === null || NUMBERS.includes(board.rushers) ? NUMBERS : [...NUMBERS, board.rushers];
+  return (
+    <Select
+      label="How many come"
+      value={board.rushers === null ? null : String(board.rushers)}
+      options={numbers.map((number) => ({ value: String(number), label: String(number) }))}
+      none={own === null ? 'Not said' : `${own}, as the pressure says`}
+      onChoose={(value) => onChoose(value === null ? null : Number(value))}
     />
   );
 }

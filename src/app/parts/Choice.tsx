@@ -14,15 +14,17 @@ interface SelectProps<Value extends string> {
   readonly none?: string;
   readonly disabled?: boolean;
   readonly hint?: string;
+  /** Its words are long: it gets a line of its own where there are two in a line. */
+  readonly wide?: boolean;
   readonly onChoose: (value: Value | null) => void;
 }
 
 /** A labelled list to choose one from. */
 export function Select<Value extends string>(props: SelectProps<Value>): ReactElement {
-  const { label, value, options, none, disabled = false, hint, onChoose } = props;
+  const { label, value, options, none, disabled = false, hint, wide = false, onChoose } = props;
   const id = useId();
   return (
-    <div className="field">
+    <div className={wide ? 'field is-wide-field' : 'field'}>
       <label htmlFor={id}>{label}</label>
       <select
         id={id}

@@ -17,20 +17,23 @@ export function WhyTree({ reasons }: { readonly reasons: readonly Why[] }): Reac
   );
 }
 
-/** "Why" that opens the reasons. `of` names what is explained, for those who hear the button out of its place. */
-export function WhyFold({
-  of,
-  reasons,
-}: {
+interface FoldProps {
+  /** What is explained, for those who hear the button out of its place. */
   readonly of: string;
+  /** Why a player should care, said before the reasons. */
+  readonly matters?: string;
   readonly reasons: readonly Why[];
-}): ReactElement | null {
-  if (reasons.length === 0) return null;
+}
+
+/** "Why" that opens the reasons. */
+export function WhyFold({ of, matters, reasons }: FoldProps): ReactElement | null {
+  if (reasons.length === 0 && matters === undefined) return null;
   return (
     <details className="why">
       <summary>
         Why<span className="unseen"> {of}</span>
       </summary>
+      {matters !== undefined && <p className="matters">{matters}</p>}
       <WhyTree reasons={reasons} />
     </details>
   );

@@ -111,17 +111,16 @@ function spotText({ letter, at }: ManRow, aligns: string | null): string {
 
 function BackToRule({ model, man }: { readonly model: BoardModel; readonly man: Man }): ReactElement | null {
   const commit = useCommit();
-  const { board, playbook, readOnly } = model.state;
-  const { look, front } = board;
-  if (man.kind !== 'defender' || look === null || front === null) return null;
-  const byHand = playbook.fronts
-    .find(({ id }) => id === front)
-    ?.byHand.some((hand) => hand.look === look && hand.role === man.role);
-  if (byHand !== true) return null;
+  const { setup } = model.analysis;
+  const look = setup.look.id;
+  // The front he stands in, which need not be the one called: the call may be checked out of here.
+  const front = setup.front.id;
+  if (man.kind !== 'defender') return null;
+  if (!setup.front.byHand.some((hand) => hand.look === look && hand.role === man.role)) return null;
   return (
     <button
       type="button"
-      disabled={readOnly}
+      disabled={model.state.readOnly}
       onClick={() =>
         commit({
           label: `gave ${manName(man, model.lexicon)} back to his rule`,

@@ -1,10 +1,11 @@
 import type { ManRow } from '../../editor/index.ts';
 import type { OffencePlayer } from '../../engine/index.ts';
-import { sameMan } from '../../store/index.ts';
+import { sameMan, standings } from '../../store/index.ts';
 import type { BoardModel } from '../session/model.ts';
 
 /** The 22 in words: the defence as in the job table, then the offence, its line first. */
-export function manRows({ report, lexicon, men, analysis }: BoardModel): readonly ManRow[] {
+export function manRows({ report, lexicon, analysis }: BoardModel): readonly ManRow[] {
+  const men = standings(analysis);
   const whereIs = (man: ManRow['man']): ManRow['at'] => {
     const standing = men.find((candidate) => sameMan(candidate.man, man));
     if (standing === undefined) throw new Error('A man of the report does not stand on the field');
@@ -16,10 +17,17 @@ export function manRows({ report, lexicon, men, analysis }: BoardModel): readonl
     return { man, letter: row.letter, words, at: whereIs(man) };
   });
   const onLine = new Set(analysis.facts.onLine);
-  const offence = [...analysis.setup.look.players].sort(
+  const offence = [...analysis.facts.players.values()].sort(
     (a, b) => Number(onLine.has(b.id)) - Number(onLine.has(a.id)) || a.x - b.x,
   );
-  return [...defence, ...offence.map((player) => offenceRow(player, onLine.has(player.id), lexicon.player(player.id)))];
+  const moving = analysis.setup.look.motion?.player;
+  return [
+    ...defence,
+    ...offence.map((player) => {
+      const name = lexicon.player(player.id);
+      return offenceRow(player, onLine.has(player.id), player.id === moving ? `${name}, in motion, at the snap` : name);
+    }),
+  ];
 }
 
 function offenceRow(player: OffencePlayer, onLine: boolean, name: string): ManRow {

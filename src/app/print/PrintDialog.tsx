@@ -2,7 +2,7 @@ import { useMemo, useState, type ReactElement } from 'react';
 import { ROOMS, type Analysis } from '../../engine/index.ts';
 import type { Playbook } from '../../document/index.ts';
 import { ROOM_WORDS } from '../../report/index.ts';
-import { buildScene, PAPER_THEME, toSvg } from '../../scene/index.ts';
+import { buildScene, PAPER_THEME, toSvg, WHOLE_PICTURE } from '../../scene/index.ts';
 import { looksShown, type AppState } from '../../store/index.ts';
 import { download, fileStem } from '../files/download.ts';
 import { Radios, Select, type Option } from '../parts/Choice.tsx';
@@ -112,8 +112,8 @@ function Preview({ analyses, choice, turned }: PreviewProps): ReactElement {
   const [first] = analyses;
   const address = useMemo(() => {
     if (first === undefined) return null;
-    const options = { detail: 'full', view: 'players', room: choice.room, lit: { roles: [], gaps: [] } } as const;
-    const svg = toSvg(buildScene(first, options), PAPER_THEME, { flip: turned, width: 520 });
+    const scene = buildScene(first, { ...WHOLE_PICTURE, room: choice.room });
+    const svg = toSvg(scene, PAPER_THEME, { flip: turned, width: 520 });
     return `data:image/svg+xml;charset=utf-8,${encodeURIComponent(svg)}`;
   }, [first, choice.room, turned]);
   const whose = choice.room === null ? 'everyone' : `the ${ROOM_WORDS[choice.room].toLowerCase()} room`;

@@ -2,7 +2,7 @@ import { assertNever } from '../../base/index.ts';
 import type { Analysis, Room, SideDecision } from '../../engine/index.ts';
 import type { Paper, PrintInput, Sheet, SheetFonts, SheetTitle } from '../../print/index.ts';
 import { buildReport, ROOM_WORDS } from '../../report/index.ts';
-import { buildScene } from '../../scene/index.ts';
+import { buildScene, WHOLE_PICTURE } from '../../scene/index.ts';
 import { looksShown, type Analyst, type AppState } from '../../store/index.ts';
 import { dateText } from '../session/clock.ts';
 import { BALL_WORDS } from '../session/words.ts';
@@ -53,17 +53,17 @@ export function printInput(
 
 function sheet(state: AppState, analysis: Analysis, room: Room | null): Sheet {
   const report = buildReport(analysis, state.playbook.words);
-  const scene = buildScene(analysis, { detail: 'full', view: 'players', room, lit: { roles: [], gaps: [] } });
-  return { title: sheetTitle(state, analysis), scene, flip: state.view.turned, report };
+  const scene = buildScene(analysis, { ...WHOLE_PICTURE, room });
+  return { title: sheetTitle(state, analysis, report.coverage.shell), scene, flip: state.view.turned, report };
 }
 
-function sheetTitle(state: AppState, analysis: Analysis): SheetTitle {
+function sheetTitle(state: AppState, analysis: Analysis, shell: string): SheetTitle {
   const { setup, facts } = analysis;
   return {
     call: callName(state),
     front: setup.front.name,
     pressures: pressuresText(setup),
-    coverage: setup.coverage.name,
+    coverage: shell,
     look: setup.look.name,
     personnel: facts.personnel,
     spot: BALL_WORDS[setup.spot],
@@ -87,12 +87,13 @@ export function callName({ playbook, board }: AppState): string {
   const call = playbook.calls.find(({ id }) => id === board.call);
   if (call !== undefined && call.name !== '') return call.name;
   const names = [board.first, board.second].map((id) => playbook.pressures.find((each) => each.id === id)?.name ?? '');
-  return names.filter((name) => name !== '').join(' + ');
+  return names.filter((name) => name !== '').join(board.combination.kind === 'together' ? ' + ' : ' or ');
 }
 
-function pressuresText({ first, second, turn }: Analysis['setup']): string {
+function pressuresText({ first, second, turn, combination }: Analysis['setup']): string {
   if (second === null) return first.name;
-  const both = `${first.name} + ${second.name}`;
+  const both =
+    combination.kind === 'together' ? `${first.name} + ${second.name}` : `${first.name} or ${second.name}, by a key`;
   switch (turn) {
     case 'own':
       return both;

@@ -1,6 +1,6 @@
 import type { ReactElement } from 'react';
 import type { CombinedStatus, Verdict } from '../../engine/index.ts';
-import type { LinemanRow } from '../../report/index.ts';
+import type { PairRow } from '../../report/index.ts';
 import { VerdictMark } from '../parts/VerdictMark.tsx';
 import { WhyFold } from '../parts/Why.tsx';
 
@@ -12,11 +12,12 @@ const MARKS: Readonly<Record<CombinedStatus, Verdict | null>> = {
   yields: 'note',
   'two-manners': 'check',
   conflict: 'stop',
+  either: 'clean',
   unresolved: 'stop',
 };
 
 interface Props {
-  readonly rows: readonly LinemanRow[];
+  readonly rows: readonly PairRow[];
   /** Names of the two pressures; null when the first is called alone. */
   readonly first: string;
   readonly second: string | null;
@@ -50,7 +51,7 @@ export function LinemanTable({ rows, first, second }: Props): ReactElement {
   );
 }
 
-function Row({ row, paired }: { readonly row: LinemanRow; readonly paired: boolean }): ReactElement {
+function Row({ row, paired }: { readonly row: PairRow; readonly paired: boolean }): ReactElement {
   const mark = MARKS[row.status];
   return (
     <tr className={`lineman lineman-${row.status}`} data-role={row.role}>

@@ -1,8 +1,9 @@
 import { useMemo } from 'react';
+import type { Playbook } from '../../document/index.ts';
 import type { Analysis } from '../../engine/index.ts';
-import { buildReport, makeLexicon, type FindingRow, type Lexicon, type Report } from '../../report/index.ts';
-import { buildScene, type Scene } from '../../scene/index.ts';
-import { standings, type AppState, type NothingToShow, type Standing } from '../../store/index.ts';
+import { buildReport, makeLexicon, type Lexicon, type Report } from '../../report/index.ts';
+import { buildScene, WHOLE_PICTURE, type Scene } from '../../scene/index.ts';
+import { standings, type AppState, type NothingToShow, type Standing, type View } from '../../store/index.ts';
 import { useApp, useSession } from './session.ts';
 
 /** What the board shows, worked out once for all panels. */
@@ -11,43 +12,70 @@ export interface BoardModel {
   readonly analysis: Analysis;
   readonly report: Report;
   readonly lexicon: Lexicon;
+  /** What is on the field: the call as it is, or as the suggestion that is tried would make it. */
+  readonly shown: Shown;
+}
+
+/** One analysis as the field shows it. */
+export interface Shown {
+  readonly analysis: Analysis;
+  readonly report: Report;
   readonly scene: Scene;
   readonly men: readonly Standing[];
+  /** True: it is what a suggestion would make of the call. */
+  readonly tried: boolean;
 }
 
 /** The model of the board as it stands, a dragged man included; or what the playbook lacks for one. */
 export function useBoardModel(): BoardModel | NothingToShow {
   const { analyst } = useSession();
   const state = useApp(wholeState);
-  const { playbook, view } = state;
+  const { words } = state.playbook;
   const result = analyst.onBoard(state);
   const analysis = result.ok ? result.value : null;
-  const words = useMemo(
-    () =>
-      analysis === null
-        ? null
-        : {
-            report: buildReport(analysis, playbook.words),
-            lexicon: makeLexicon(analysis.setup, playbook.words),
-            men: standings(analysis),
-          },
-    [analysis, playbook.words],
-  );
-  const finding = words?.report.findings.find(({ key }) => key === view.lit) ?? null;
-  const scene = useMemo(
-    () => (analysis === null ? null : sceneOf(analysis, view.zoom, finding)),
-    [analysis, view.zoom, finding],
-  );
+  const trial = analyst.onTrial(state);
+  const report = useReport(analysis, words);
+  const trialReport = useReport(trial, words);
+  const lexicon = useMemo(() => (analysis === null ? null : makeLexicon(analysis.setup, words)), [analysis, words]);
+  const onField = trial ?? analysis;
+  const { view } = state;
+  const scene = useMemo(() => (onField === null ? null : sceneOf(onField, view)), [onField, view]);
   if (!result.ok) return result.problem;
-  if (words === null || scene === null) throw new Error('An analysis without words or picture');
-  return { state, analysis: result.value, scene, ...words };
+  if (onField === null || report === null || lexicon === null || scene === null) {
+    throw new Error('An analysis without words or picture');
+  }
+  return {
+    state,
+    analysis: result.value,
+    report,
+    lexicon,
+    shown: {
+      analysis: onField,
+      report: trialReport ?? report,
+      scene,
+      men: standings(onField),
+      tried: trial !== null,
+    },
+  };
+}
+
+function useReport(analysis: Analysis | null, words: Playbook['words']): Report | null {
+  return useMemo(() => (analysis === null ? null : buildReport(analysis, words)), [analysis, words]);
 }
 
 function wholeState(state: AppState): AppState {
   return state;
 }
 
-function sceneOf(analysis: Analysis, view: AppState['view']['zoom'], finding: FindingRow | null): Scene {
-  const lit = { roles: finding?.who ?? [], gaps: finding?.gaps ?? [] };
-  return buildScene(analysis, { detail: 'full', view, room: null, lit });
+function sceneOf(analysis: Analysis, { zoom, lit, answers, overlay }: View): Scene {
+  // What was drawn over another look has no meaning here.
+  const drawn = overlay?.look === analysis.setup.look.id ? overlay : null;
+  return buildScene(analysis, {
+    ...WHOLE_PICTURE,
+    view: zoom,
+    lit: lit ?? WHOLE_PICTURE.lit,
+    answers,
+    run: drawn?.kind === 'run' ? drawn.index : null,
+    protection: drawn?.kind === 'protection' ? drawn.index : null,
+  });
 }

@@ -11,6 +11,12 @@ export function problemText(problem: CommandProblem): string {
       return 'Not done: a name is needed';
     case 'name-taken':
       return `Not done: there is already a call named ${problem.name}`;
+    case 'checked-to':
+      return `Not done: the call ${problem.by} checks to this one`;
+    case 'reason-short':
+      return `Not done: say why in at least ${problem.least} characters`;
+    case 'no-longer':
+      return 'Not done: this no longer fits, or it is so already';
     case 'not-savable':
       return `Not done: ${problem.refusals.map(refusalText).join('; ')}`;
     case 'read-only':

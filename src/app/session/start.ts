@@ -3,6 +3,8 @@ import { createAnalyst, createAppStore, type AppStore } from '../../store/index.
 import { browserKeeper, type Keeper } from '../files/keep.ts';
 import { askForTurn } from '../files/lock.ts';
 import { createSaver, type Saver } from '../files/saver.ts';
+import { startSearcher } from '../suggest/messages.ts';
+import { createSuggester } from '../suggest/suggester.ts';
 import { now } from './clock.ts';
 import { createNotices } from './notices.ts';
 import type { InFile, Session } from './session.ts';
@@ -36,6 +38,7 @@ export async function start(): Promise<Started> {
   const session: Session = {
     store,
     analyst: createAnalyst(),
+    suggester: createSuggester(startSearcher),
     saver,
     notices,
     inFile: inFileFrom(kept === null ? playbook : null),

@@ -3,7 +3,7 @@ import type { Path, Problem } from '../refusal.ts';
 import type { Playbook } from '../schema/playbook.ts';
 import { tellings, type PlacedCase } from './tellings.ts';
 
-type Target = 'role' | 'group' | 'front' | 'look' | 'coverage' | 'pressure';
+type Target = 'role' | 'group' | 'front' | 'look' | 'coverage' | 'pressure' | 'call';
 
 /** A place that names something by its id. */
 interface Reference {
@@ -21,6 +21,7 @@ export function missing(playbook: Playbook): readonly Problem[] {
     look: idsOf(playbook.looks),
     coverage: idsOf(playbook.coverages),
     pressure: idsOf(playbook.pressures),
+    call: idsOf(playbook.calls),
   };
   return references(playbook)
     .filter(({ to, id }) => !known[to].has(id))
@@ -34,8 +35,10 @@ function references(playbook: Playbook): readonly Reference[] {
     ),
     ...playbook.fronts.flatMap(ofFront),
     ...playbook.pressures.flatMap(ofPressure),
+    ...playbook.coverages.flatMap(ofCoverage),
     ...tellings(playbook).flatMap(({ path, who, cases }) => [ofWho(who, [...path, 'who']), ...cases.flatMap(ofCase)]),
     ...playbook.calls.flatMap(ofCall),
+    ...playbook.checkOuts.flatMap(ofCheckOut),
     ...playbook.opponents.flatMap(({ looks }, index) => ofList('look', looks, ['opponents', index, 'looks'])),
   ];
 }
@@ -63,19 +66,44 @@ function ofPressure(
   ];
 }
 
-function ofCall({ front, first, second, coverage }: Playbook['calls'][number], index: number): readonly Reference[] {
+function ofCheckOut({ call, rows }: Playbook['checkOuts'][number], index: number): readonly Reference[] {
+  const path: Path = ['checkOuts', index];
+  return [
+    { path: [...path, 'call'], to: 'call', id: call },
+    ...rows.flatMap(({ action }, at): readonly Reference[] => {
+      const place: Path = [...path, 'rows', at, 'action'];
+      if (action.kind === 'coverage') return [{ path: [...place, 'coverage'], to: 'coverage', id: action.coverage }];
+      return action.kind === 'check-to' ? [{ path: [...place, 'call'], to: 'call', id: action.call }] : [];
+    }),
+  ];
+}
+
+function ofCoverage({ needs }: Playbook['coverages'][number], index: number): readonly Reference[] {
+  return needs.flatMap(({ takers }, at) =>
+    takers.map((taker, place) => ofWho(taker, ['coverages', index, 'needs', at, 'takers', place])),
+  );
+}
+
+function ofCall(
+  { front, first, second, coverage, waivers }: Playbook['calls'][number],
+  index: number,
+): readonly Reference[] {
   const path: Path = ['calls', index];
   return [
     { path: [...path, 'front'], to: 'front', id: front },
     { path: [...path, 'first'], to: 'pressure', id: first },
     ...ofNullable('pressure', second, [...path, 'second']),
     ...ofNullable('coverage', coverage, [...path, 'coverage']),
+    ...waivers.map(({ look }, at): Reference => ({ path: [...path, 'waivers', at, 'look'], to: 'look', id: look })),
   ];
 }
 
 function ofCase({ path, job, preSnap }: PlacedCase): readonly Reference[] {
-  const track = job.kind === 'rush' || job.kind === 'contain' ? job.track : null;
+  const rush = job.kind === 'rush' || job.kind === 'contain' ? job : null;
+  const track = rush?.track ?? null;
+  const order = rush?.order ?? null;
   return [
+    ...(order === null ? [] : [ofWho(order.neighbour, [...path, 'job', 'order', 'neighbour'])]),
     ...(track?.kind === 'past' ? [ofWho(track.neighbour, [...path, 'job', 'track', 'neighbour'])] : []),
     ...(preSnap?.kind === 'heels' ? [ofWho(preSnap.of, [...path, 'preSnap', 'of'])] : []),
   ];

@@ -1,6 +1,7 @@
 import { ok, type Result } from '../../base/index.ts';
 import type { Refusal } from '../refusal.ts';
 import { VERSION } from '../schema/playbook.ts';
+import { secondHalf } from './0001-second-half.ts';
 
 /** A playbook of some version, before the schema has judged it. */
 export type RawPlaybook = Readonly<Record<string, unknown>>;
@@ -14,8 +15,8 @@ export interface Migration {
   readonly up: (playbook: RawPlaybook) => Result<RawPlaybook, Refusal>;
 }
 
-/** Every step since version 1, in order. Version 1 is the present one, so there is none yet. */
-export const MIGRATIONS: readonly Migration[] = Object.freeze([]);
+/** Every step since version 1, in order. */
+export const MIGRATIONS: readonly Migration[] = Object.freeze([secondHalf]);
 
 /** Brings a playbook from the version it was written in to `to`, step by step; a step that cannot refuses. */
 export function migrate(

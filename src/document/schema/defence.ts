@@ -55,6 +55,7 @@ const lookTest = z
     z.strictObject({ kind: z.literal('receivers'), side: sideRef, compare: comparison, count: playerCount }),
     z.strictObject({ kind: z.literal('backs'), compare: comparison, count: playerCount }),
     z.strictObject({ kind: z.literal('field'), side: sideRef }),
+    z.strictObject({ kind: z.literal('back'), side: sideRef }),
   ])
   .meta({ id: 'LookTest' });
 
@@ -109,7 +110,7 @@ const frontRole = z
     base: z.strictObject({
       gaps: list(gapRef, 0, MAX_ENTRIES.gaps),
       style: z.enum(['one-gap', 'two-gap']),
-      rushes: flag,
+      pass: z.enum(['rush', 'contain', 'none']),
     }),
   })
   .meta({ id: 'FrontRole' });

@@ -29,6 +29,8 @@ const rushing = {
   manner: z.enum(MANNERS),
   track,
   edge: z.nullable(z.enum(EDGE_PLAYS)),
+  peel: flag,
+  order: z.nullable(z.strictObject({ turn: z.enum(['first', 'second']), neighbour: who })),
 };
 
 /** A job as a rule tells it. */
@@ -47,7 +49,7 @@ export const ruleJob = z
       kind: z.literal('man'),
       receiver: z.discriminatedUnion('kind', [
         z.strictObject({ kind: z.literal('number'), side: sideRef, number: receiverNumber }),
-        z.strictObject({ kind: z.literal('back') }),
+        z.strictObject({ kind: z.literal('back'), number: receiverNumber }),
       ]),
       run: runSupport,
     }),

@@ -29,6 +29,22 @@ export const name = text(MAX_TEXT.name);
 /** A short word of the staff's own. */
 export const tag = text(MAX_TEXT.tag);
 
+/** A reason or a remark of the coach's. */
+export const note = text(MAX_TEXT.note);
+
+const RULE_WORDS = { error: 'the id of a check, such as gap.open' };
+
+/** The id of a check. It need not be one this program knows: a newer one may have written it. */
+export const ruleId = z.string(RULE_WORDS).regex(/^[a-z]+(?:[.-][a-z]+){0,6}$/, RULE_WORDS);
+
+const EVIDENCE_WORDS = { error: 'what a finding was about, as this program writes it' };
+
+/** What a waived finding was about: ids and gaps, never coordinates. */
+export const evidence = z
+  .string(EVIDENCE_WORDS)
+  .max(2_000, EVIDENCE_WORDS)
+  .regex(/^[A-Za-z0-9_ |-]*$/, EVIDENCE_WORDS);
+
 const LETTER_WORDS = 'one or two letters';
 
 /** What stands in a player's symbol on the board. */

@@ -1,11 +1,20 @@
 import * as z from 'zod';
-import { asCallId, asCoverageId, asPressureId, TOLD_BASES, TURNS } from '../../engine/index.ts';
-import { MAX_ENTRIES } from '../limits.ts';
-import { frontId, lookId, lookTests, sideSteps } from './defence.ts';
+import {
+  asCallId,
+  asCoverageId,
+  asPressureId,
+  FORMATION_CLASSES,
+  TOLD_BASES,
+  TURNS,
+  ZONES,
+} from '../../engine/index.ts';
+import { ELEVEN, MAX_ENTRIES } from '../limits.ts';
+import { frontId, lookId, lookTests, SIDE_REFS, sideSteps } from './defence.ts';
 import { preSnap, ruleJob, who } from './job.ts';
-import { id, list, name, tag } from './leaves.ts';
+import { count, evidence, id, list, name, note, ruleId, tag } from './leaves.ts';
 
 const coverageId = id(asCoverageId).meta({ id: 'CoverageId' });
+const callId = id(asCallId).meta({ id: 'CallId' });
 const pressureId = id(asPressureId).meta({ id: 'PressureId' });
 
 const coverageTell = z.strictObject({
@@ -13,9 +22,24 @@ const coverageTell = z.strictObject({
   cases: list(z.strictObject({ when: lookTests, job: ruleJob }), 1, MAX_ENTRIES.cases),
 });
 
+const zoneNeed = z.strictObject({
+  when: lookTests,
+  zone: z.enum(ZONES),
+  side: z.enum([...SIDE_REFS, 'middle']),
+  takers: list(who, 0, MAX_ENTRIES.takers),
+});
+
+/** How many rush; null when the coach does not say. */
+const rushers = z.nullable(count(0, ELEVEN));
+
 /** One shell. */
 export const coverage = z
-  .strictObject({ id: coverageId, name, tells: list(coverageTell, 0, MAX_ENTRIES.tells) })
+  .strictObject({
+    id: coverageId,
+    name,
+    needs: list(zoneNeed, 0, MAX_ENTRIES.needs),
+    tells: list(coverageTell, 0, MAX_ENTRIES.tells),
+  })
   .meta({ id: 'Coverage' });
 
 const tellCase = z.strictObject({
@@ -36,20 +60,52 @@ export const pressure = z
     callSide: sideSteps,
     tells: list(tell, 0, MAX_ENTRIES.tells),
     coverage: coverageId,
+    rushers,
     notAgainst: list(lookId, 0, MAX_ENTRIES.looks),
   })
   .meta({ id: 'Pressure' });
 
-/** One call: a pressure, or two that run at once. */
+const combination = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('together') }),
+  z.strictObject({ kind: z.literal('either-or'), key: lookTests }),
+]);
+
+const waiver = z
+  .strictObject({ rule: ruleId, look: lookId, evidence, reason: note })
+  .meta({ id: 'Waiver', description: 'A finding the coach lives with; it lapses when its evidence changes.' });
+
+/** One call: a pressure, two that run at once, or one of two by a key. */
 export const call = z
   .strictObject({
-    id: id(asCallId).meta({ id: 'CallId' }),
+    id: callId,
     name,
-    kind: z.literal('together'),
+    combination,
     front: frontId,
     first: pressureId,
     second: z.nullable(pressureId),
     turn: z.enum(TURNS),
     coverage: z.nullable(coverageId),
+    rushers,
+    waivers: list(waiver, 0, MAX_ENTRIES.waivers),
   })
   .meta({ id: 'Call' });
+
+const checkOutAction = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('run') }),
+  z.strictObject({ kind: z.literal('turn') }),
+  z.strictObject({ kind: z.literal('swap') }),
+  z.strictObject({ kind: z.literal('coverage'), coverage: coverageId }),
+  z.strictObject({ kind: z.literal('check-to'), call: callId }),
+]);
+
+/** What one call becomes against classes of formations. */
+export const checkOut = z
+  .strictObject({
+    call: callId,
+    rows: list(
+      z.strictObject({ formation: z.enum(FORMATION_CLASSES), action: checkOutAction }),
+      0,
+      MAX_ENTRIES.checkOuts,
+    ),
+  })
+  .meta({ id: 'CheckOut', description: 'What a call becomes against classes of formations.' });

@@ -5,13 +5,13 @@ import { MAX_ENTRIES } from '../limits.ts';
 import { body, front, leverage, lookId, role } from './defence.ts';
 import { id, list, name, tag } from './leaves.ts';
 import { look } from './look.ts';
-import { call, coverage, pressure } from './menu.ts';
+import { call, checkOut, coverage, pressure } from './menu.ts';
 
 /** What the first entry of every playbook file says. */
 export const FORMAT = 'gapwright-playbook';
 
 /** The version this program writes, and the newest it reads. */
-export const VERSION = 1;
+export const VERSION = 2;
 
 /** An opponent of the season. */
 export type OpponentId = Brand<string, 'OpponentId'>;
@@ -49,6 +49,10 @@ const techniqueWord = z
   .strictObject({ on: body, leverage, label: tag })
   .meta({ id: 'TechniqueWord', description: "The staff's own number or word for a technique." });
 
+const staffWord = z
+  .strictObject({ word: tag, meaning: name })
+  .meta({ id: 'StaffWord', description: 'A word of the staff and the one thing it means.' });
+
 /**
  * The one description of a playbook file: the types and the published JSON Schema come from it. What it cannot say about
  * two places at once (ids that must exist, rules that must decide) stands in crossChecks.
@@ -66,6 +70,8 @@ export const playbookSchema = z
     calls: list(call, 0, MAX_ENTRIES.calls),
     opponents: list(opponent, 0, MAX_ENTRIES.opponents),
     sheets: list(sheet, 0, MAX_ENTRIES.sheets),
+    checkOuts: list(checkOut, 0, MAX_ENTRIES.calls),
+    dictionary: list(staffWord, 0, MAX_ENTRIES.dictionary),
     words: z.strictObject({ techniques: list(techniqueWord, 0, MAX_ENTRIES.techniques) }),
   })
   .meta({

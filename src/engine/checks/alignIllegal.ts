@@ -12,6 +12,7 @@ export const alignIllegal = defineCheck({
   matters: 'It is a foul before the ball is even gone.',
   source:
     'neutral zone: NFHS 7-1-5, NCAA 2-18-2-a, NFL 7-4-5; its depth is the length of the ball: NFL 3-18, NCAA 2-17',
+  needsSide: false,
   judge: (draft) =>
     draft.assignments.flatMap(({ aligned }): readonly Report[] => {
       const who = aligned.role.id;

@@ -1,52 +1,126 @@
-import type { Because, Finding, Gap, OwnedGap, Analysis, PlayerId, Point, RoleId } from '../types/index.ts';
+import { because, datum } from '../because.ts';
+import type {
+  Analysis,
+  Because,
+  Finding,
+  Gap,
+  OwnedGap,
+  PlayerId,
+  Point,
+  ResolvedPressure,
+  RoleId,
+  Undetermined,
+} from '../types/index.ts';
 import type { Severity } from '../vocabulary.ts';
 
 /** An analysis before it is judged. */
-export type Draft = Omit<Analysis, 'findings' | 'verdict'>;
+export type Draft = Omit<Analysis, 'findings' | 'undetermined' | 'verdict'>;
 
 /** What a check reports: the sentence with its reasons, and the people, gaps and players it is about. */
 export interface Report {
   readonly because: Because;
-  /** Where one case of a rule is graver than the rule. */
+  /** True: nothing is found; this is what the check cannot tell, and `because` says why. */
+  readonly undetermined?: true;
+  /** Where one case of a rule is graver or lighter than the rule. */
   readonly severity?: Severity;
   readonly who?: readonly RoleId[];
   readonly gaps?: readonly Gap[];
   readonly players?: readonly PlayerId[];
 }
 
-/** One rule of the checker. An id never changes its meaning. */
-export interface Check {
+/** What one check says of an analysis: what it found, and what it could not judge. */
+export interface Judgement {
+  readonly findings: readonly Finding[];
+  readonly undetermined: readonly Undetermined[];
+}
+
+/** What is fixed about a check: the same in every call and look. */
+export interface CheckFacts {
+  /** Stable; an id never changes its meaning. */
   readonly id: string;
   /** A few words, as a heading. */
   readonly title: string;
+  /** How grave a finding usually is; a single one may say otherwise. */
   readonly severity: Severity;
   /** Why it matters, one sentence a player would understand. */
   readonly matters: string;
   /** Where the rule comes from. */
   readonly source: string;
-  readonly judge: (draft: Draft) => readonly Finding[];
+  /** True: it cannot tell anything as long as nothing decides the side of a pressure that is run. */
+  readonly needsSide: boolean;
 }
 
-/** Makes a check from its facts and a judge that reports; places on the field are looked up here, once for all checks. */
-export function defineCheck(
-  check: Omit<Check, 'judge'> & { readonly judge: (draft: Draft) => readonly Report[] },
-): Check {
+/** One rule of the checker. */
+export interface Check extends CheckFacts {
+  readonly judge: (draft: Draft) => Judgement;
+}
+
+/**
+ * Makes a check from its facts and a judge that reports. What all checks share is done here once: saying that nothing can be
+ * told while a call side is a tie, and looking up the places on the field.
+ */
+export function defineCheck(check: CheckFacts & { readonly judge: (draft: Draft) => readonly Report[] }): Check {
   return {
     ...check,
-    judge: (draft) =>
-      check.judge(draft).map((report): Finding => {
-        const { who = [], gaps = [], players = [] } = report;
-        return {
-          rule: check.id,
-          severity: report.severity ?? check.severity,
-          because: report.because,
-          who,
-          gaps,
-          players,
-          where: places(draft, who, gaps, players),
-        };
-      }),
+    judge: (draft) => {
+      const tie = check.needsSide ? tieOf(draft) : null;
+      const reports = tie === null ? check.judge(draft) : [tie];
+      return {
+        findings: reports.flatMap((report): readonly Finding[] => {
+          if (report.undetermined === true) return [];
+          const severity = report.severity ?? check.severity;
+          return [{ rule: check.id, severity, ...about(draft, report), waived: null }];
+        }),
+        undetermined: reports.flatMap((report): readonly Undetermined[] =>
+          report.undetermined === true ? [{ rules: [check.id], ...about(draft, report) }] : [],
+        ),
+      };
+    },
   };
+}
+
+/**
+ * The pressures of the call that are run here: both, or the half an either-or call chooses. A first pressure without a side is
+ * among them if the key asks about that side: then nobody knows which half is run.
+ */
+export function pressuresRun(
+  draft: Draft,
+): readonly { readonly which: 'first' | 'second'; readonly pressure: ResolvedPressure }[] {
+  const { first, second, choice } = draft;
+  const both = [
+    { which: 'first' as const, pressure: first },
+    ...(second === null ? [] : [{ which: 'second' as const, pressure: second }]),
+  ];
+  if (choice === null) return both;
+  const asked = first.side.kind === 'tie' && keyAsksSide(draft);
+  return both.filter(({ which }) => which === choice.ran || (which === 'first' && asked));
+}
+
+/** Whether the key of an either-or call looks at the call side or away from it. */
+function keyAsksSide({ setup }: Draft): boolean {
+  if (setup.combination.kind === 'together') return false;
+  return setup.combination.key.some((test) => test.kind !== 'backs' && (test.side === 'call' || test.side === 'away'));
+}
+
+/** What is said of a pressure without a side: nothing of it can be told. Null when its side is decided. */
+export function tieReport(which: 'first' | 'second', { side }: ResolvedPressure): Report | null {
+  if (side.kind !== 'tie') return null;
+  const named = { which: datum.pressure(which) };
+  return {
+    undetermined: true,
+    because: because('nothing decides the side of {which}, so nobody knows his job', named, side.because),
+  };
+}
+
+/** The same for the first of the pressures that are run and have no side. */
+function tieOf(draft: Draft): Report | null {
+  const [tied] = pressuresRun(draft).flatMap(({ which, pressure }) => tieReport(which, pressure) ?? []);
+  return tied ?? null;
+}
+
+function about(draft: Draft, report: Report): Pick<Finding, 'because' | 'who' | 'gaps' | 'players' | 'where'> {
+  const { because: sentence, who = [], gaps = [], players = [] } = report;
+  return { because: sentence, who, gaps, players, where: places(draft, who, gaps, players) };
 }
 
 function places(

@@ -9,6 +9,7 @@ export const gapDoubled = defineCheck({
   severity: 'check',
   matters: 'One of the two is wasted, and somewhere else one man short.',
   source: '"Two Gap, One Gap Revisited", Football Is Life blog, 17 Aug 2015',
+  needsSide: true,
   judge: (draft) => {
     const thin = draft.gaps.filter(isThin);
     if (thin.length === 0) return [];
@@ -18,7 +19,7 @@ export const gapDoubled = defineCheck({
       return [
         {
           because: because(
-            '{who} are all sent to {gap}, while {thin} is thin',
+            '{who} are sent into one gap, the {gap}, which leaves too little for the {thin}',
             {
               who: datum.roles(whole.map((owner) => owner.role)),
               gap: datum.gap(owned.gap),
@@ -36,5 +37,5 @@ export const gapDoubled = defineCheck({
 });
 
 function isThin(owned: OwnedGap): boolean {
-  return owned.owners.every((owner) => owner.shared);
+  return owned.owners.every((owner) => owner.sure && owner.shared);
 }

@@ -3,6 +3,7 @@ import { gapKey } from '../gaps.ts';
 import { ownGapsOf } from '../combine/compareJobs.ts';
 import type { Aligned, Gap, GapFact } from '../types/index.ts';
 import { defineCheck, type Draft, type Report } from './defineCheck.ts';
+import { inConflict } from './outcomes.ts';
 
 /** Gaps a lineman may be moved: one is his trade, two is hard, three cannot be done (see the source). */
 const HARD = 2;
@@ -16,14 +17,11 @@ export const lineTooFar = defineCheck({
   matters:
     'He is cut off by the guard or washed by the tackle before he gets there; align him closer or move him earlier.',
   source: '"Align to Win Part 3", Blitzology, 28 Apr 2019 (two gaps from a 5 is hard); three as the limit: from memory',
+  needsSide: true,
   judge: (draft) =>
     draft.assignments.flatMap((man): readonly Report[] => {
       const { job } = man.combined;
-      if (
-        man.aligned.role.room !== 'line' ||
-        man.combined.status === 'conflict' ||
-        (job?.kind !== 'rush' && job?.kind !== 'contain')
-      )
+      if (man.aligned.role.room !== 'line' || inConflict(man) || (job?.kind !== 'rush' && job?.kind !== 'contain'))
         return [];
       const [far] = ownGapsOf(job)
         .map((gap) => ({ gap, ...moved(man.aligned, gap, draft) }))
@@ -59,13 +57,13 @@ function moved(man: Aligned, to: Gap, { facts }: Draft): { readonly count: numbe
   return nearest ?? { count: 0, from: null };
 }
 
-/**
- * The gap under his feet, or all that are as near; a man head up on a body stands in the next nearest as well. Nothing is
- * decided by the order of the gaps, so that a flipped look gives the flipped answer.
- */
+/** The gap under his feet. A man head up on a body counts for both gaps beside it. */
 function startGaps(man: Aligned, gaps: readonly GapFact[]): readonly number[] {
-  const distances = gaps.map((each) => Math.round(Math.abs(each.x - man.x) * 1000));
-  const [nearest, next] = [...new Set(distances)].sort((a, b) => a - b);
-  const headUp = man.technique?.leverage === 'head';
-  return distances.flatMap((distance, index) => (distance === nearest || (headUp && distance === next) ? [index] : []));
+  const byDistance = gaps
+    .map((each, index) => ({ index, distance: Math.round(Math.abs(each.x - man.x) * 1000) }))
+    .sort((a, b) => a.distance - b.distance || a.index - b.index);
+  const [nearest, next] = byDistance;
+  if (nearest === undefined) return [];
+  const headUp = man.technique?.leverage === 'head' && next !== undefined;
+  return headUp ? [nearest.index, next.index] : [nearest.index];
 }

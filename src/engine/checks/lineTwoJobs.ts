@@ -1,6 +1,5 @@
 import { defineCheck } from './defineCheck.ts';
-import { toldTwiceByOne } from './toldTwiceByOne.ts';
-import { twoTellings } from './twoTellings.ts';
+import { toldTwiceByOne, twoTellings } from './twoTellings.ts';
 
 /** A lineman sent to two places: the reason this tool exists. */
 export const lineTwoJobs = defineCheck({
@@ -9,5 +8,6 @@ export const lineTwoJobs = defineCheck({
   severity: 'stop',
   matters: 'He can only be right on one of the two pressures, so one of them has a hole in it from the snap.',
   source: '"usually paired … to prevent gap conflicts": J. Bellace, 3-3 stack clinic, Glazier Clinics',
+  needsSide: true,
   judge: (draft) => [...twoTellings(draft, 'conflict', true), ...toldTwiceByOne(draft, true)],
 });

@@ -8,5 +8,6 @@ export const lineTwoManners = defineCheck({
   severity: 'check',
   matters: 'He ends in the right gap, but he must know before the snap which of the two ways he plays it.',
   source: 'common practice, no source',
+  needsSide: true,
   judge: (draft) => twoTellings(draft, 'two-manners', true),
 });

@@ -8,6 +8,7 @@ export const lookIllegal = defineCheck({
   severity: 'check',
   matters: 'The check is only worth something against a formation you can really meet.',
   source: 'NFHS 2-14-1, 7-2-5; NCAA 7-1-4; NFL 7-5-1; on the line or not: NFHS 2-25-2, 2-32-9, NCAA 2-27-4',
+  needsSide: false,
   judge: (draft) =>
     draft.facts.faults.map((fault) => ({
       because: because(

@@ -1,6 +1,5 @@
 import { defineCheck } from './defineCheck.ts';
-import { toldTwiceByOne } from './toldTwiceByOne.ts';
-import { twoTellings } from './twoTellings.ts';
+import { toldTwiceByOne, twoTellings } from './twoTellings.ts';
 
 /** A linebacker or a back told two things of the same weight. */
 export const playerTwoJobs = defineCheck({
@@ -10,5 +9,6 @@ export const playerTwoJobs = defineCheck({
   matters: 'He cannot be in two places, so one of the two jobs is left undone.',
   source:
     'from memory, reasoned from "usually paired … to prevent gap conflicts", J. Bellace, 3-3 stack clinic, Glazier Clinics',
+  needsSide: true,
   judge: (draft) => [...twoTellings(draft, 'conflict', false), ...toldTwiceByOne(draft, false)],
 });

@@ -1,8 +1,10 @@
 import { because, datum } from '../because.ts';
-import type { ResolvedPressure } from '../types/index.ts';
-import { defineCheck, type Report } from './defineCheck.ts';
+import { defineCheck, pressuresRun, type Report } from './defineCheck.ts';
 
-/** The rule of the call side ends in a tie: nobody knows which way to run it. */
+/**
+ * The rule of the call side ends in a tie: nobody knows which way to run it. Of an either-or call only the half that is run
+ * counts, and the first one if the key asks about its side.
+ */
 export const sideUndecided = defineCheck({
   id: 'side.undecided',
   title: 'The call side is a tie',
@@ -10,10 +12,12 @@ export const sideUndecided = defineCheck({
   matters: 'Half the defence runs it left and half runs it right.',
   source:
     '"Setting a Strength", The Call Sheet newsletter no. 004; that every basis needs tie-breaks: common practice, no source',
-  judge: (draft) => {
-    const tie = (which: 'first' | 'second', pressure: ResolvedPressure | null): readonly Report[] =>
-      pressure?.side.kind === 'tie'
-        ? [
+  needsSide: false,
+  judge: (draft) =>
+    pressuresRun(draft).flatMap(({ which, pressure }): readonly Report[] =>
+      pressure.side.kind === 'decided'
+        ? []
+        : [
             {
               because: because(
                 'nothing decides the call side of {which}',
@@ -21,8 +25,6 @@ export const sideUndecided = defineCheck({
                 pressure.side.because,
               ),
             },
-          ]
-        : [];
-    return [...tie('first', draft.first), ...tie('second', draft.second)];
-  },
+          ],
+    ),
 });

@@ -104,9 +104,28 @@ function toldTwiceOffTheLine(
     return { ...shared, status: 'yields', job: shared.second.job, from: 'second', because: why };
   }
   if (difference === 'manner') {
+    // Rush and contain one gap: he who contains does both.
+    if (shared.second.job.kind === 'contain' && shared.first.job.kind !== 'contain') {
+      const why = fact('the same job in two ways; the second one also contains, so it stands', ...says);
+      return { ...shared, status: 'yields', job: shared.second.job, from: 'second', because: why };
+    }
     const why = fact('the same job in two ways; the first one stands', ...says);
     return { ...shared, status: 'yields', job: shared.first.job, from: 'first', because: why };
   }
   const why = fact('he is told two things of the same weight that cannot both be done', ...says);
   return { ...shared, status: 'conflict', job: shared.first.job, from: 'first', because: why };
+}
+
+/** An either-or call for one man: he plays the half that is run; whether the halves differ for him is the status. */
+export function eitherMan(
+  role: Role,
+  first: Telling | null,
+  second: Telling | null,
+  ran: 'first' | 'second',
+): Combined {
+  const alone = ran === 'first' ? combineMan(role, first, null) : combineMan(role, null, second);
+  const both = first?.kind === 'told' && second?.kind === 'told' ? compareJobs(first.job, second.job) : 'different';
+  if (first === null && second === null) return { ...alone, first, second };
+  const status = alone.status === 'unresolved' ? 'unresolved' : both === 'same' ? 'same' : 'either';
+  return { ...alone, first, second, status };
 }

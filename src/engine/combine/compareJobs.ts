@@ -44,7 +44,8 @@ function manner(job: Job): string {
     case 'rush':
     case 'contain': {
       const track = job.track.kind === 'straight' ? 'straight' : `${job.track.how} ${job.track.neighbour}`;
-      return [job.kind, job.manner, track, job.edge ?? ''].join();
+      const order = job.order === null ? '' : `${job.order.turn} ${job.order.neighbour}`;
+      return [job.kind, job.manner, track, order, job.edge ?? '', job.peel ? 'peel' : ''].join();
     }
     case 'fit':
       return [job.kind, job.manner, job.support ?? ''].join();

@@ -1,5 +1,5 @@
 import { gapsEqual } from '../gaps.ts';
-import type { Assignment, Job, OwnedGap, PassColumn, RoleId, RunColumn } from '../types/index.ts';
+import type { Aligned, Assignment, BaseJob, Job, OwnedGap, PassColumn, RoleId, RunColumn } from '../types/index.ts';
 import type { Man } from './ownGaps.ts';
 
 /** The run column: the gaps he ends up with, and what his job says beyond them. */
@@ -21,14 +21,17 @@ function jobGaps(job: Job): Job extends unknown ? RunColumn['gaps'] : never {
   return job.kind === 'rush' || job.kind === 'contain' || job.kind === 'fit' ? job.gaps : job.run.fits;
 }
 
-function supportOf(job: Job | null): RunColumn['support'] {
+/** His part in the run beyond his gaps. */
+export function supportOf(job: Job | null): RunColumn['support'] {
   if (job === null || job.kind === 'rush' || job.kind === 'contain') return null;
   return job.kind === 'fit' ? job.support : job.run.support;
 }
 
 /** The pass column: what the job says, else what the base front says. */
-function passColumn(job: Job | null, rushesAtBase: boolean): PassColumn {
-  if (job === null || job.kind === 'fit') return rushesAtBase ? { kind: 'rush' } : { kind: 'none' };
+export function passColumn(job: Job | null, base: BaseJob, place: Aligned['place']): PassColumn {
+  if (job === null || job.kind === 'fit') {
+    return base.pass === 'contain' && place !== 'middle' ? { kind: 'contain', side: place } : atBase(base);
+  }
   switch (job.kind) {
     case 'rush':
       return { kind: 'rush' };
@@ -45,6 +48,10 @@ function passColumn(job: Job | null, rushesAtBase: boolean): PassColumn {
   }
 }
 
+function atBase(base: BaseJob): PassColumn {
+  return base.pass === 'none' ? { kind: 'none' } : { kind: 'rush' };
+}
+
 /** Both columns of one man's job. */
 export function assign(man: Man, gaps: readonly OwnedGap[]): Assignment {
   const { aligned, combined, base } = man;
@@ -52,6 +59,6 @@ export function assign(man: Man, gaps: readonly OwnedGap[]): Assignment {
     aligned,
     combined,
     run: runColumn(aligned.role.id, combined.job, gaps),
-    pass: passColumn(combined.job, base.rushes),
+    pass: passColumn(combined.job, base, aligned.place),
   };
 }

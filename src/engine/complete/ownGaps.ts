@@ -31,6 +31,9 @@ export interface Man {
  */
 const RANK_COST = 100_000;
 const LEAVE_BASE_COST = 10_000_000;
+/** A man this deep comes late to any gap, so he is asked after everybody in front of him. */
+const DEEP_DEPTH = 7;
+const DEEP_COST = 5 * RANK_COST;
 
 /** A man who is still free to take a gap, with the gaps he may take, the most natural first. */
 interface FreeMan {
@@ -161,7 +164,8 @@ function seekerOf(slot: FreeMan, open: readonly GapFact[]): Seeker {
     const { x, y } = slot.man.aligned;
     const rank = slot.twoGaps && listed < 2 ? 0 : listed;
     const leaves = slot.how === 'base' && rank > 0 ? LEAVE_BASE_COST : 0;
-    costs.set(item, leaves + rank * RANK_COST + Math.round(Math.hypot(at.x - x, y) * 1000));
+    const late = y >= DEEP_DEPTH ? DEEP_COST : 0;
+    costs.set(item, leaves + late + rank * RANK_COST + Math.round(Math.hypot(at.x - x, y) * 1000));
   });
   return { name: slot.man.aligned.role.id, costs };
 }

@@ -1,6 +1,7 @@
 import { because, datum, fact } from '../because.ts';
 import type { RuleLevel } from '../vocabulary.ts';
 import type { LookFault, OffencePlayer } from '../types/index.ts';
+import type { FieldMarks } from './field.ts';
 import { BACK_DEPTH, depthOf, isOnLine } from './surface.ts';
 
 /** A man of the offence stays on his side of the neutral zone, half the ball's 11 in; only the snapper may be in it (NFL 3-18). */
@@ -12,7 +13,11 @@ const NEUTRAL_ZONE_HALF = 0.155;
  * NCAA 7-1-4-a (no more than four backs, five numbered 50-79); NFL 7-5-1 (seven on the line). The man between line and
  * backfield: NFHS 2-25-2, NCAA 2-27-4 ("no man's land", the one player under the snapper excepted).
  */
-export function readFaults(players: readonly OffencePlayer[], level: RuleLevel): readonly LookFault[] {
+export function readFaults(
+  players: readonly OffencePlayer[],
+  level: RuleLevel,
+  marks: FieldMarks,
+): readonly LookFault[] {
   const faults: LookFault[] = [];
   const onLine = players.filter(isOnLine);
   const backs = players.filter((player) => !isOnLine(player));
@@ -40,6 +45,9 @@ export function readFaults(players: readonly OffencePlayer[], level: RuleLevel):
   const limit = ({ kind }: OffencePlayer): number => (kind === 'snapper' ? -NEUTRAL_ZONE_HALF : NEUTRAL_ZONE_HALF);
   for (const player of players.filter((each) => depthOf(each) < limit(each))) {
     add(because('{who} stands in the neutral zone', { who: datum.player(player.id) }), [player]);
+  }
+  for (const player of players.filter((each) => each.x < marks.leftSideline || each.x > marks.rightSideline)) {
+    add(because('{who} is off the field', { who: datum.player(player.id) }), [player]);
   }
   return faults;
 }

@@ -34,7 +34,7 @@ export function readLook(look: Look, level: RuleLevel, spot: Place): LookFacts {
     backs,
     passer: players.find((player) => player.kind === 'passer')?.id ?? null,
     strengths: readStrengths(surface, receivers, backs, marks),
-    faults: readFaults(players, level),
+    faults: readFaults(players, level, marks),
     sidelines: { left: marks.leftSideline, right: marks.rightSideline },
     edge: { left: edgeLetter(surface.left), right: edgeLetter(surface.right) },
   };

@@ -1,6 +1,6 @@
 import { ok, refused, type Result } from '../../base/index.ts';
 import { EDGE_PLAYS, MANNERS, PASSINGS, SUPPORTS, ZONES } from '../vocabulary.ts';
-import type { Job, JobOf, Names, RuleJob, RunSupport, Track } from '../types/index.ts';
+import type { Job, JobOf, Names, Order, RuleJob, RunSupport, Track } from '../types/index.ts';
 import { lookNames, ruleNames, type NameCodec } from './names.ts';
 import { wordOf, type NotationProblem } from './problem.ts';
 
@@ -45,6 +45,13 @@ function trackOf<N extends Names>(word: string, names: NameCodec<N>): Track<N['w
   return how === null || neighbour === null ? null : { kind: 'past', how, neighbour };
 }
 
+function orderOf<N extends Names>(word: string, names: NameCodec<N>): Order<N['who']> | null {
+  const [head = '', ...rest] = word.split(':');
+  const turn = wordOf(['first', 'second'] as const, head);
+  const neighbour = turn === null ? null : names.who.read(rest.join(':'));
+  return turn === null || neighbour === null ? null : { turn, neighbour };
+}
+
 /** `own A-left`, `may D-right+C-right`, and a support word; nothing at all is no run duty. */
 function runOf<N extends Names>(words: Words, names: NameCodec<N>): Read<RunSupport<N['gap']>> {
   const firm = words.take((word) => (word === 'own' ? true : word === 'may' ? false : null));
@@ -78,7 +85,9 @@ function parseRest<N extends Names>(kind: JobOf<N>['kind'], words: Words, names:
     const manner = words.take((word) => wordOf(MANNERS, word)) ?? (kind === 'fit' ? 'read' : 'penetrate');
     if (kind === 'fit') return ok({ kind, gaps, manner, support: words.take((word) => wordOf(SUPPORTS, word)) });
     const track = words.take((word) => trackOf(word, names)) ?? { kind: 'straight' };
-    return ok({ kind, gaps, manner, track, edge: words.take((word) => wordOf(EDGE_PLAYS, word)) });
+    const order = words.take((word) => orderOf(word, names));
+    const edge = words.take((word) => wordOf(EDGE_PLAYS, word));
+    return ok({ kind, gaps, manner, track, order, edge, peel: words.take((word) => word === 'peel' || null) ?? false });
   }
   if (kind === 'drop') {
     const zone = words.take((word) => zoneOf(word, names));
@@ -107,7 +116,9 @@ function printJobOf<N extends Names>(job: JobOf<N>, names: NameCodec<N>): string
     case 'rush':
     case 'contain': {
       const track = job.track.kind === 'straight' ? null : `${job.track.how}:${names.who.write(job.track.neighbour)}`;
-      return join(job.kind, gaps(job.gaps), job.manner === 'penetrate' ? null : job.manner, track, job.edge);
+      const order = job.order === null ? null : `${job.order.turn}:${names.who.write(job.order.neighbour)}`;
+      const manner = job.manner === 'penetrate' ? null : job.manner;
+      return join(job.kind, gaps(job.gaps), manner, track, order, job.edge, job.peel ? 'peel' : null);
     }
     case 'fit':
       return join('fit', gaps(job.gaps), job.manner === 'read' ? null : job.manner, job.support);

@@ -75,7 +75,7 @@ export function parseLook(text: string, name = text): Result<Look, NotationProbl
   if (players.filter((player) => player.kind === 'snapper').length !== 1) {
     return refused({ found: text, expected: 'exactly one snapper' });
   }
-  return ok({ id: asLookId('look'), name, players });
+  return ok({ id: asLookId('look'), name, players, motion: null, runs: [], protections: [] });
 }
 
 /** The line of notation of a look; `parseLook` gives the same men back, in the same order. */

@@ -46,7 +46,7 @@ export const lookNames: NameCodec<LookNames> = {
   receiver: { read: (text) => asPlayerId(text), write: (player) => player, expected: 'a player' },
 };
 
-/** Names in a rule: gaps `A-call`, `edge-away`, `outside:end-call`; men `end-call` or `@role`; receivers `#2-call`, `back`. */
+/** Names in a rule: gaps `A-call`, `edge-away`, `outside:end-call`; men `end-call` or `@role`; receivers `#2-call`, `back`, `back2`. */
 export const ruleNames: NameCodec<RuleNames> = {
   gap: { read: readGapRef, write: writeGapRef, expected: 'a gap such as A-call, edge-away or outside:end-call' },
   who: { read: readWho, write: writeWho, expected: 'a man such as end-call or @role' },
@@ -92,7 +92,8 @@ function writeWho(who: Who): string {
 }
 
 function readReceiver(text: string): ReceiverRef | null {
-  if (text === 'back') return { kind: 'back' };
+  const back = /^back([1-4]?)$/.exec(text);
+  if (back !== null) return { kind: 'back', number: Number(back[1] === '' ? 1 : back[1]) };
   const [head, tail] = splitLast(text);
   const side = wordOf(SIDE_REFS, tail);
   const number = /^#([1-9]|1[01])$/.exec(head)?.[1];
@@ -100,5 +101,6 @@ function readReceiver(text: string): ReceiverRef | null {
 }
 
 function writeReceiver(receiver: ReceiverRef): string {
-  return receiver.kind === 'back' ? 'back' : `#${String(receiver.number)}-${receiver.side}`;
+  if (receiver.kind === 'back') return receiver.number === 1 ? 'back' : `back${String(receiver.number)}`;
+  return `#${String(receiver.number)}-${receiver.side}`;
 }

@@ -26,7 +26,8 @@ function testHolds(test: LookTest, context: NameContext): boolean {
       return compares(count, test.compare, test.count);
     }
     case 'field':
-      return context.facts.strengths.field.side === side.value;
+    case 'back':
+      return context.facts.strengths[test.kind].side === side.value;
   }
 }
 

@@ -104,15 +104,17 @@ export function gapsThatExist(refs: readonly GapRef[], context: NameContext): re
 }
 
 /**
- * The receiver a rule means, in this look. "The back" is the only back, or the one nearest to the man's own side; a man in
- * the middle takes the one nearest to the call side.
+ * The receiver a rule means, in this look. Backs are counted from the man's own side outward; for a man in the middle from
+ * the call side.
  */
 export function findReceiver(ref: ReceiverRef, context: NameContext): Found<PlayerId> {
   if (ref.kind === 'back') {
     const { facts, mySide, callSide } = context;
     const sign = signOf(mySide ?? callSide ?? 'left');
-    const [back] = [...facts.backs].sort(compareBy(({ player }) => -sign * (facts.players.get(player)?.x ?? 0)));
-    return back === undefined ? refused(fact('there is no back in the backfield')) : ok(back.player);
+    const backs = [...facts.backs].sort(compareBy(({ player }) => -sign * (facts.players.get(player)?.x ?? 0)));
+    const back = backs[ref.number - 1];
+    if (back !== undefined) return ok(back.player);
+    return refused(because('there is no back number {n} in the backfield', { n: datum.number(ref.number) }));
   }
   const side = findSide(ref.side, context);
   if (!side.ok) return side;

@@ -1,5 +1,17 @@
 import { ok, type Result } from '../../base/index.ts';
-import type { Because, GapRef, Gap, Job, RoleId, RuleJob, RunSupport, SideRef, Track, Who } from '../types/index.ts';
+import type {
+  Because,
+  GapRef,
+  Gap,
+  Job,
+  Order,
+  RoleId,
+  RuleJob,
+  RunSupport,
+  SideRef,
+  Track,
+  Who,
+} from '../types/index.ts';
 import type { Side } from '../vocabulary.ts';
 import { findGaps, findReceiver, findSide, gapsThatExist, type Found, type NameContext } from './names.ts';
 
@@ -13,6 +25,12 @@ function resolveTrack(track: Track<Who>, context: JobContext): Found<Track<RoleI
   const neighbour = context.findMan(track.neighbour);
   if (!neighbour.ok) return neighbour;
   return ok({ kind: 'past', how: track.how, neighbour: neighbour.value });
+}
+
+function resolveOrder(order: Order<Who> | null, context: JobContext): Found<Order<RoleId> | null> {
+  if (order === null) return ok(null);
+  const neighbour = context.findMan(order.neighbour);
+  return neighbour.ok ? ok({ turn: order.turn, neighbour: neighbour.value }) : neighbour;
 }
 
 /** Own gaps must exist; gaps a man may fit need not (a list of them is told once for all looks). */
@@ -34,7 +52,9 @@ export function resolveJob(job: RuleJob, context: JobContext): Result<Job, Becau
       const gaps = findGaps(job.gaps, context);
       if (!gaps.ok) return gaps;
       const track = resolveTrack(job.track, context);
-      return track.ok ? ok({ ...job, gaps: gaps.value, track: track.value }) : track;
+      if (!track.ok) return track;
+      const order = resolveOrder(job.order, context);
+      return order.ok ? ok({ ...job, gaps: gaps.value, track: track.value, order: order.value }) : order;
     }
     case 'fit': {
       const gaps = findGaps(job.gaps, context);

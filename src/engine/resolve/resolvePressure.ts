@@ -6,6 +6,7 @@ import type {
   Coverage,
   LookFacts,
   LookTest,
+  PreSnap,
   Pressure,
   ResolvedPressure,
   RoleId,
@@ -15,6 +16,7 @@ import type {
   Who,
 } from '../types/index.ts';
 import { allHold } from './holds.ts';
+import type { Found } from './names.ts';
 import { resolveJob } from './resolveJob.ts';
 import { decideSide, opposite } from './sides.ts';
 import { findWho } from './who.ts';
@@ -53,6 +55,7 @@ interface Rule {
     readonly when: readonly LookTest[];
     readonly basis: Exclude<Basis, 'base'>;
     readonly job: RuleJob;
+    readonly preSnap: PreSnap | null;
   }[];
 }
 
@@ -60,7 +63,7 @@ interface Rule {
 function rulesOf(pressure: Pressure, coverage: Coverage | null): readonly Rule[] {
   const shell = (coverage?.tells ?? []).map((tell): Rule => ({
     who: tell.who,
-    cases: tell.cases.map((each) => ({ ...each, basis: 'coverage' as const })),
+    cases: tell.cases.map((each) => ({ ...each, basis: 'coverage' as const, preSnap: null })),
   }));
   return [...pressure.tells, ...shell];
 }
@@ -94,20 +97,51 @@ export function resolvePressure(
     if (found === undefined) continue;
     const heard = tellings.get(man.value);
     const job = resolveJob(found.job, context);
-    if (heard !== undefined) {
-      if (found.basis !== 'coverage' && heard.kind === 'told' && job.ok) {
-        again.push({ role: man.value, kept: heard.job, heard: job.value });
-      }
-      continue;
+    if (heard === undefined) {
+      tellings.set(man.value, tellingOf(found, job, index, side.because, findMan, aligned));
+    } else if (found.basis !== 'coverage' && heard.kind === 'told' && job.ok) {
+      again.push({ role: man.value, kept: heard.job, heard: job.value });
     }
-    tellings.set(
-      man.value,
-      job.ok
-        ? { kind: 'told', basis: found.basis, job: job.value, because: toldBecause(found.basis, index, side.because) }
-        : { kind: 'unresolved', because: job.problem },
-    );
   }
   return { side, tellings, lost, again };
+}
+
+function tellingOf(
+  { basis, preSnap }: Rule['cases'][number],
+  job: ReturnType<typeof resolveJob>,
+  index: number,
+  side: Because,
+  findMan: (who: Who) => Found<RoleId>,
+  aligned: ByRole,
+): Telling {
+  if (!job.ok) return { kind: 'unresolved', because: job.problem };
+  return {
+    kind: 'told',
+    basis,
+    job: job.value,
+    preSnap: preSnap === null ? null : depthOf(preSnap, findMan, aligned),
+    because: toldBecause(basis, index, side),
+  };
+}
+
+/** Where a job has him stand before the snap; a neighbour who is not there leaves him where he was. */
+function depthOf(
+  preSnap: PreSnap,
+  findMan: (who: Who) => Found<RoleId>,
+  aligned: ByRole,
+): Extract<Telling, { kind: 'told' }>['preSnap'] {
+  if (preSnap.kind === 'depth') {
+    const { depth } = preSnap;
+    return { depth, because: because('the pressure has him {n} yards deep', { n: datum.number(depth) }) };
+  }
+  const of = findMan(preSnap.of);
+  const neighbour = of.ok ? aligned.get(of.value) : undefined;
+  if (neighbour === undefined) return null;
+  const who = datum.role(neighbour.role.id);
+  return {
+    depth: neighbour.y + HEELS,
+    because: because('the pressure has him on the heels of {who}', { who }),
+  };
 }
 
 /** Why a man is told this: by the rush or the shell, by which of his cases, and why the call side is what it is. */
@@ -123,45 +157,6 @@ function toldBecause(basis: Exclude<Basis, 'base'>, index: number, side: Because
     case 'coverage':
       return because('the shell behind the rush gives it to him (his case {n})', n, side);
   }
-}
-
-/**
- * Where the pressures move men before the snap. A spot set by hand stays; the first pressure's word comes before the
- * second's.
- */
-export function preSnapDepths(
-  pressures: readonly { readonly pressure: Pressure; readonly side: SideDecision }[],
-  facts: LookFacts,
-  aligned: ByRole,
-): ReadonlyMap<RoleId, { readonly depth: number; readonly because: Because }> {
-  const depths = new Map<RoleId, { readonly depth: number; readonly because: Because }>();
-  for (const { pressure, side } of pressures) {
-    if (side.kind === 'tie') continue;
-    for (const tell of pressure.tells) {
-      const man = findWho(tell.who, side.side, aligned);
-      if (!man.ok || depths.has(man.value)) continue;
-      const place = aligned.get(man.value)?.place ?? 'middle';
-      const context = { facts, callSide: side.side, mySide: place === 'middle' ? null : place };
-      const preSnap = tell.cases.find((each) => allHold(each.when, context))?.preSnap ?? null;
-      if (preSnap === null) continue;
-      if (preSnap.kind === 'depth') {
-        const depth = preSnap.depth;
-        depths.set(man.value, {
-          depth,
-          because: because('the pressure has him {n} yards deep', { n: datum.number(depth) }),
-        });
-        continue;
-      }
-      const of = findWho(preSnap.of, side.side, aligned);
-      const neighbour = of.ok ? aligned.get(of.value) : undefined;
-      if (neighbour === undefined) continue;
-      depths.set(man.value, {
-        depth: neighbour.y + HEELS,
-        because: because('the pressure has him on the heels of {who}', { who: datum.role(neighbour.role.id) }),
-      });
-    }
-  }
-  return depths;
 }
 
 /** A lineman's heels are about a yard behind the middle of his stance (convention of ours). */

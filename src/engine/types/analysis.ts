@@ -1,9 +1,11 @@
 import type { Basis, EdgePlay, Leverage, Severity, Side, Support, Zone } from '../vocabulary.ts';
 import type { Because } from './because.ts';
+import type { Answer, FilledZone, PassCount } from './cover.ts';
 import type { Role } from './defence.ts';
 import type { LookFacts } from './facts.ts';
 import type { PlayerId, RoleId } from './ids.ts';
 import type { Gap, Job } from './job.ts';
+import type { ProtectionAnswer, RunAnswer } from './plays.ts';
 import type { Point, Yards } from './look.ts';
 import type { Setup } from './setup.ts';
 
@@ -34,7 +36,14 @@ export type SideDecision =
 
 /** What one pressure tells one man in this look. */
 export type Telling =
-  | { readonly kind: 'told'; readonly basis: Exclude<Basis, 'base'>; readonly job: Job; readonly because: Because }
+  | {
+      readonly kind: 'told';
+      readonly basis: Exclude<Basis, 'base'>;
+      readonly job: Job;
+      /** Where it has him stand before the snap; null: where his front has him. */
+      readonly preSnap: { readonly depth: Yards; readonly because: Because } | null;
+      readonly because: Because;
+    }
   /** The rule points at somebody or something that is not in this look. */
   | { readonly kind: 'unresolved'; readonly because: Because };
 
@@ -62,6 +71,8 @@ export type CombinedStatus =
   | 'two-manners'
   /** Two things that cannot both be done. */
   | 'conflict'
+  /** An either-or call: the halves tell him different things, and he plays the one that is run. */
+  | 'either'
   /** What he is told points at somebody who is not there. */
   | 'unresolved';
 
@@ -73,7 +84,8 @@ export interface Combined {
   readonly status: CombinedStatus;
   /** The job that stands; on a conflict the first pressure's, until the coach decides. Null: nothing told. */
   readonly job: Job | null;
-  readonly from: 'first' | 'second' | 'both' | null;
+  /** Who told him: a pressure, both, or the shell that had nobody for a zone. */
+  readonly from: 'first' | 'second' | 'both' | 'shell' | null;
   readonly because: Because;
 }
 
@@ -126,6 +138,22 @@ export interface Assignment {
   readonly pass: PassColumn;
 }
 
+/** What the look's motion does to the call: the sides before it, who stands elsewhere after it. */
+export interface MotionEffect {
+  readonly first: SideDecision;
+  readonly second: SideDecision | null;
+  /** Defenders whose spot or job is another one after the motion. */
+  readonly moved: readonly RoleId[];
+}
+
+/** Which half of an either-or call is run in this look, and who must hear it. */
+export interface Choice {
+  readonly ran: 'first' | 'second';
+  /** Everybody whose job differs between the halves, linemen first. */
+  readonly mustHear: readonly RoleId[];
+  readonly because: Because;
+}
+
 /** What a check says of this call in this look. */
 export interface Finding {
   /** Stable id of the check; its meaning never changes. */
@@ -138,9 +166,31 @@ export interface Finding {
   readonly players: readonly PlayerId[];
   /** Where to look on the field. */
   readonly where: readonly Point[];
+  /** The coach's reason for living with it, while its evidence is the one he saw; null: not waived. */
+  readonly waived: string | null;
 }
 
-/** The worst severity found, or `clean`; `left-out` when a pressure of the call is not run against this look. */
+/**
+ * What checks could not judge, and why: never the same as clean. Nobody can say who has a gap while the man who is sent
+ * there is told two things, or who covers whom while the call side is a tie. Checks that cannot say for one and the same
+ * reason are told together.
+ */
+export interface Undetermined {
+  /** Ids of the checks that cannot say, in their order; at least one. */
+  readonly rules: readonly string[];
+  /** What cannot be told, with the reasons below it. */
+  readonly because: Because;
+  readonly who: readonly RoleId[];
+  readonly gaps: readonly Gap[];
+  readonly players: readonly PlayerId[];
+  /** Where to look on the field. */
+  readonly where: readonly Point[];
+}
+
+/**
+ * The worst severity found, or `clean`; at least `check` when something could not be judged; `left-out` when a pressure of the
+ * call is not run against this look.
+ */
 export type Verdict = 'stop' | 'check' | 'note' | 'clean' | 'left-out';
 
 /** One call in one look at one ball spot, worked through: every stage's answer. */
@@ -149,9 +199,21 @@ export interface Analysis {
   readonly facts: LookFacts;
   readonly first: ResolvedPressure;
   readonly second: ResolvedPressure | null;
+  /** For an either-or call; null when both run, or there is one pressure. */
+  readonly choice: Choice | null;
+  /** Null when the look has no motion. Everything else is as the ball is snapped, after it. */
+  readonly motion: MotionEffect | null;
   /** The eleven in a fixed order: line, linebackers, secondary, each from left to right. */
   readonly assignments: readonly Assignment[];
   readonly gaps: readonly OwnedGap[];
+  readonly zones: readonly FilledZone[];
+  readonly answers: readonly Answer[];
+  readonly passCount: PassCount;
+  /** The runs and protections the look is known for, against this call. */
+  readonly runs: readonly RunAnswer[];
+  readonly protections: readonly ProtectionAnswer[];
   readonly findings: readonly Finding[];
+  /** What could not be judged. A list of findings is only whole together with it. */
+  readonly undetermined: readonly Undetermined[];
   readonly verdict: Verdict;
 }

@@ -1,4 +1,4 @@
-import type { GapLetter, Side } from '../vocabulary.ts';
+import type { GapLetter, Side, Zone } from '../vocabulary.ts';
 import type { PlayerId, RoleId } from './ids.ts';
 import type { Gap, Job, Who } from './job.ts';
 
@@ -13,6 +13,7 @@ export type Datum =
   | { readonly kind: 'player'; readonly player: PlayerId }
   | { readonly kind: 'players'; readonly players: readonly PlayerId[] }
   | { readonly kind: 'job'; readonly job: Job }
+  | { readonly kind: 'zone'; readonly zone: Zone; readonly side: Side | 'middle' }
   /** A man as a rule names him, found or not. */
   | { readonly kind: 'who'; readonly who: Who }
   | { readonly kind: 'pressure'; readonly which: 'first' | 'second' }

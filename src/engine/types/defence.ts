@@ -22,7 +22,9 @@ export type LookTest =
   /** Backs in the backfield, the passer not counted. */
   | { readonly kind: 'backs'; readonly compare: Comparison; readonly count: number }
   /** The side is the wide side of the field; false when the ball is in the middle. */
-  | { readonly kind: 'field'; readonly side: SideRef };
+  | { readonly kind: 'field'; readonly side: SideRef }
+  /** The backs are offset to that side. */
+  | { readonly kind: 'back'; readonly side: SideRef };
 
 /** One step of a rule that picks a side; the first step that decides wins. */
 export type SideStep =
@@ -73,8 +75,8 @@ export interface BaseJob {
   /** The gaps he may fit, the most natural first; a two-gap man plays the first two. Empty: none. */
   readonly gaps: readonly GapRef[];
   readonly style: 'one-gap' | 'two-gap';
-  /** Whether he rushes the passer when it is a pass. */
-  readonly rushes: boolean;
+  /** What he does when it is a pass: rush his lane, rush and keep the passer inside on his side, or neither. */
+  readonly pass: 'rush' | 'contain' | 'none';
 }
 
 /** One role in a front. */

@@ -16,11 +16,19 @@ export type Who =
 
 /** A receiver named by a rule. */
 export type ReceiverRef =
-  { readonly kind: 'number'; readonly side: SideRef; readonly number: number } | { readonly kind: 'back' };
+  | { readonly kind: 'number'; readonly side: SideRef; readonly number: number }
+  /** Backs are counted from the man's own side outward: 1 is the only back, or the one nearest to his side. */
+  | { readonly kind: 'back'; readonly number: number };
 
 /** The way to a gap: straight, or past a named neighbour. */
 export type Track<W> =
   { readonly kind: 'straight' } | { readonly kind: 'past'; readonly how: Passing; readonly neighbour: W };
+
+/** Who goes first of two whose paths meet: the penetrator first, the looper second. */
+export interface Order<W> {
+  readonly turn: 'first' | 'second';
+  readonly neighbour: W;
+}
 
 /** What a coverage player does against the run. */
 export interface RunSupport<G> {
@@ -62,6 +70,10 @@ export interface RushJob<N extends Names> {
   readonly manner: Manner;
   readonly track: Track<N['who']>;
   readonly edge: EdgePlay | null;
+  /** He leaves with the back if the back flares to his side. */
+  readonly peel: boolean;
+  /** Before or after a named neighbour; null: at the snap, whatever the others do. */
+  readonly order: Order<N['who']> | null;
 }
 
 /** Rush that also keeps the passer inside, on the side of his gap. */
@@ -71,6 +83,10 @@ export interface ContainJob<N extends Names> {
   readonly manner: Manner;
   readonly track: Track<N['who']>;
   readonly edge: EdgePlay | null;
+  /** He leaves with the back if the back flares to his side. */
+  readonly peel: boolean;
+  /** Before or after a named neighbour; null: at the snap, whatever the others do. */
+  readonly order: Order<N['who']> | null;
 }
 
 /** Play a run gap after a read; not a rush. */

@@ -1,4 +1,6 @@
-import type { OffenceKind } from '../vocabulary.ts';
+import type { OffenceKind, Side } from '../vocabulary.ts';
+import type { ProtectionId } from '../offence/protections/vocabulary.ts';
+import type { RunConcept } from '../offence/runs/vocabulary.ts';
 import type { LookId, PlayerId } from './ids.ts';
 
 /** Yards. Origin at the ball; x grows to the defence's right, y into the defensive backfield. */
@@ -18,9 +20,32 @@ export interface OffencePlayer extends Point {
   readonly kind: OffenceKind;
 }
 
-/** An offensive formation as drawn. It may be unsound; `readLook` says in what. */
+/** A man in motion: where he is when the ball is snapped. */
+export interface Motion {
+  readonly player: PlayerId;
+  readonly to: Point;
+}
+
+/** A run the offence is known for in this look. `side` is the defence's side it goes to. */
+export interface KnownRun {
+  readonly concept: RunConcept;
+  readonly side: Side;
+  /** A pass is read off the same snap, so that one defender can be put in two minds. */
+  readonly passOption: boolean;
+}
+
+/** A protection the offence is known for in this look, and the defence's side its line turns to. */
+export interface KnownProtection {
+  readonly protection: ProtectionId;
+  readonly slideSide: Side;
+}
+
+/** An offensive formation as drawn, set before any motion. It may be unsound; `readLook` says in what. */
 export interface Look {
   readonly id: LookId;
   readonly name: string;
   readonly players: readonly OffencePlayer[];
+  readonly motion: Motion | null;
+  readonly runs: readonly KnownRun[];
+  readonly protections: readonly KnownProtection[];
 }

@@ -1,5 +1,5 @@
-import type { ToldBasis, Turn } from '../vocabulary.ts';
-import type { LookTest, SideStep } from './defence.ts';
+import type { ToldBasis, Turn, Zone } from '../vocabulary.ts';
+import type { LookTest, SideRef, SideStep } from './defence.ts';
 import type { CallId, CoverageId, FrontId, LookId, PressureId } from './ids.ts';
 import type { PreSnap, RuleJob, Who } from './job.ts';
 
@@ -23,10 +23,20 @@ export interface CoverageCase {
   readonly job: RuleJob;
 }
 
+/** A zone the shell cannot do without, and who may take it when nobody is told to, the most natural first. */
+export interface ZoneNeed {
+  readonly when: readonly LookTest[];
+  readonly zone: Zone;
+  readonly side: SideRef | 'middle';
+  readonly takers: readonly Who[];
+}
+
 /** The zones or men of a shell, told relative to the call side. It tells only men whom the rush leaves free. */
 export interface Coverage {
   readonly id: CoverageId;
   readonly name: string;
+  /** Zones that must be filled; empty for a shell of men only. */
+  readonly needs: readonly ZoneNeed[];
   readonly tells: readonly { readonly who: Who; readonly cases: readonly CoverageCase[] }[];
 }
 
@@ -40,15 +50,33 @@ export interface Pressure {
   readonly callSide: readonly SideStep[];
   readonly tells: readonly Tell[];
   readonly coverage: CoverageId;
+  /** How many the coach says come; null: he does not say. */
+  readonly rushers: number | null;
   /** Looks it is not run against. */
   readonly notAgainst: readonly LookId[];
 }
 
-/** Two pressures that run at once. */
+/**
+ * How two pressures make one call. Together: both run at once, nobody can do two things. Either-or: one of the two, the
+ * first if all of `key` hold and else the second; jobs may differ, and everybody whose job differs must hear the check.
+ */
+export type Combination =
+  { readonly kind: 'together' } | { readonly kind: 'either-or'; readonly key: readonly LookTest[] };
+
+/** A finding the coach has decided to live with, and why. It lapses when the evidence changes. */
+export interface Waiver {
+  readonly rule: string;
+  readonly look: LookId;
+  /** What the finding was about when it was waived, as `evidenceOf` writes it. */
+  readonly evidence: string;
+  readonly reason: string;
+}
+
+/** Two pressures as one call. */
 export interface Call {
   readonly id: CallId;
   readonly name: string;
-  readonly kind: 'together';
+  readonly combination: Combination;
   readonly front: FrontId;
   readonly first: PressureId;
   /** Null: the first pressure alone. */
@@ -56,4 +84,7 @@ export interface Call {
   readonly turn: Turn;
   /** Null: the coverage of the first pressure. */
   readonly coverage: CoverageId | null;
+  readonly waivers: readonly Waiver[];
+  /** How many come; null: he does not say, or the first pressure alone says it. */
+  readonly rushers: number | null;
 }

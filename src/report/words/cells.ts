@@ -1,5 +1,6 @@
 import { assertNever } from '../../base/index.ts';
 import type { Gap, LookFacts, PassColumn, PlayerId, RunColumn } from '../../engine/index.ts';
+import { ifNobodyHas } from './jobSentence.ts';
 import { listed, numberText } from './lists.ts';
 import { EDGE_WORDS, gapName, SUPPORT_WORDS, zoneName } from './names.ts';
 
@@ -20,9 +21,7 @@ export function runCell(run: RunColumn, loose: readonly Gap[]): string {
   const cell = [
     ...(own === '' ? [] : [own]),
     ...(run.support === null ? [] : [SUPPORT_WORDS[run.support]]),
-    ...(loose.length === 0
-      ? []
-      : [`${loose.map(gapName).join(', then ')} if nobody has ${loose.length === 1 ? 'it' : 'them'}`]),
+    ...(loose.length === 0 ? [] : [ifNobodyHas(loose.map(gapName))]),
   ].join('; ');
   return cell === '' ? NOTHING : cell;
 }

@@ -25,6 +25,11 @@ export interface NameWords<N extends Names> {
 
 /** One job as a sentence without its full stop: "Rush the B gap right off the inside hip of the E". */
 export function jobSentence<N extends Names>(job: JobOf<N>, words: NameWords<N>): string {
+  return jobMove(job, words) + jobRest(job, words);
+}
+
+/** What he does at the snap, without what comes of it against a pass or a run: "Drop to the seam left". */
+export function jobMove<N extends Names>(job: JobOf<N>, words: NameWords<N>): string {
   switch (job.kind) {
     case 'rush':
       return rushSentence(job, words);
@@ -33,11 +38,29 @@ export function jobSentence<N extends Names>(job: JobOf<N>, words: NameWords<N>)
     case 'fit':
       return fitSentence(job, words);
     case 'drop':
-      return `Drop to the ${zoneName(job.zone, words.side(job.side))}${runTail(job.run, words)}`;
+      return `Drop to the ${zoneName(job.zone, words.side(job.side))}`;
     case 'man':
-      return `Man on ${words.receiver(job.receiver)}${runTail(job.run, words)}`;
+      return `Man on ${words.receiver(job.receiver)}`;
     case 'spy':
-      return `Spy the passer${runTail(job.run, words)}`;
+      return 'Spy the passer';
+    default:
+      return assertNever(job);
+  }
+}
+
+/** The rest of the sentence: contain on a pass, force, the gaps he has against the run. */
+function jobRest<N extends Names>(job: JobOf<N>, words: NameWords<N>): string {
+  switch (job.kind) {
+    case 'rush':
+      return '';
+    case 'contain':
+      return job.gaps.length === 0 ? '' : '; contain on a pass';
+    case 'fit':
+      return supportTail(job.support);
+    case 'drop':
+    case 'man':
+    case 'spy':
+      return runTail(job.run, words);
     default:
       return assertNever(job);
   }
@@ -51,7 +74,7 @@ const RUSH_VERBS: Readonly<Record<Exclude<Manner, 'two-gap'>, string>> = {
 };
 
 function rushSentence<N extends Names>(job: RushJob<N>, words: NameWords<N>): string {
-  const tail = trackTail(job.track, words) + edgeTail(job.edge);
+  const tail = trackTail(job.track, words) + edgeTail(job.edge) + orderTail(job, words);
   if (job.gaps.length === 0) return `Rush the passer${tail}`;
   if (job.manner === 'two-gap') return `Two-gap: ${gapList(job.gaps, words)}${tail}`;
   const read = job.manner === 'read' ? `, ${MANNER_WORDS.read}` : '';
@@ -59,9 +82,13 @@ function rushSentence<N extends Names>(job: RushJob<N>, words: NameWords<N>): st
 }
 
 function containSentence<N extends Names>(job: ContainJob<N>, words: NameWords<N>): string {
-  const where = job.gaps.length === 0 ? 'Contain' : `Contain outside ${theGaps(job.gaps, words)}`;
-  const manner = job.manner === 'penetrate' ? '' : `, ${MANNER_WORDS[job.manner]}`;
-  return `${where}${trackTail(job.track, words)}${manner}${edgeTail(job.edge)}`;
+  const tail = trackTail(job.track, words) + edgeTail(job.edge) + orderTail(job, words);
+  if (job.gaps.length === 0) return `Contain${tail}`;
+  const where =
+    job.manner === 'two-gap'
+      ? `Two-gap: ${gapList(job.gaps, words)}`
+      : `${RUSH_VERBS[job.manner]} ${theGaps(job.gaps, words)}`;
+  return `${where}${tail}`;
 }
 
 function fitSentence<N extends Names>(job: FitJob<N>, words: NameWords<N>): string {
@@ -73,7 +100,7 @@ function fitSentence<N extends Names>(job: FitJob<N>, words: NameWords<N>): stri
         : `Fit ${theGaps(job.gaps, words)}`;
   // A fit is played after a read, so only another manner is worth saying.
   const manner = job.manner === 'read' || job.manner === 'two-gap' ? '' : `, ${MANNER_WORDS[job.manner]}`;
-  return `${where}${manner}${supportTail(job.support)}`;
+  return `${where}${manner}`;
 }
 
 function gapList<N extends Names>(gaps: readonly N['gap'][], words: NameWords<N>): string {
@@ -92,6 +119,15 @@ function trackTail<N extends Names>(track: Track<N['who']>, words: NameWords<N>)
   return ` ${PASSING_WORDS[track.how]} ${words.who(track.neighbour)}`;
 }
 
+/** Who goes first where two paths meet, and whether he leaves with the back. */
+function orderTail<N extends Names>(job: RushJob<N> | ContainJob<N>, words: NameWords<N>): string {
+  const order =
+    job.order === null
+      ? ''
+      : `, ${job.order.turn === 'first' ? 'first, before' : 'second, after'} ${words.who(job.order.neighbour)}`;
+  return `${order}${job.peel ? ', leaves with the back if he flares' : ''}`;
+}
+
 function edgeTail(edge: EdgePlay | null): string {
   return edge === null ? '' : `, ${EDGE_WORDS[edge]}`;
 }
@@ -107,7 +143,21 @@ function runTail<N extends Names>(run: RunSupport<N['gap']>, words: NameWords<N>
 /** Gaps of a coverage man: his own, or his only when nobody else has them, the first one first. */
 export function fitsTail(gaps: readonly string[], firm: boolean): string {
   if (gaps.length === 0) return '';
-  return firm
-    ? `; ${listed(gaps, '')} against the run`
-    : `; ${gaps.join(', then ')} if nobody has ${gaps.length === 1 ? 'it' : 'them'}`;
+  return firm ? `; ${listed(gaps, '')} against the run` : `; ${ifNobodyHas(gaps)}`;
+}
+
+/** Gaps in the order in which he takes one: "A, B gap left, then A gap right if nobody has them". Each is said once. */
+export function ifNobodyHas(gaps: readonly string[]): string {
+  const distinct = [...new Set(gaps)];
+  const said = distinct.map((gap, index) => {
+    const next = distinct[index + 1];
+    const [tail, nextTail] = [gap, next].map((each) =>
+      each !== undefined && /^[A-G] /.test(each) ? each.slice(1) : null,
+    );
+    // "A gap left, B gap left" is "A, B gap left".
+    return tail !== null && tail === nextTail ? gap.slice(0, 1) : gap;
+  });
+  const before = said.slice(0, -1).join(', ');
+  const last = said.at(-1) ?? '';
+  return `${before === '' ? last : `${before}, then ${last}`} if nobody has ${distinct.length === 1 ? 'it' : 'them'}`;
 }

@@ -14,9 +14,9 @@ import type {
 } from '../../engine/index.ts';
 import { passCell, runCell } from './cells.ts';
 import { defenderWords } from './defenders.ts';
-import { jobSentence, type NameWords } from './jobSentence.ts';
+import { jobMove, jobSentence, type NameWords } from './jobSentence.ts';
 import { listed, numberText } from './lists.ts';
-import { gapName } from './names.ts';
+import { gapName, zoneName } from './names.ts';
 import { playerWords, type PlayerWords } from './offence.ts';
 import { makeRuleWords, type RuleWords } from './rules.ts';
 import type { StaffWords } from './staffWords.ts';
@@ -43,6 +43,8 @@ export interface Lexicon {
   readonly pressure: (which: 'first' | 'second') => string;
   /** One job as a sentence without full stop: "Rush the B gap right off the inside hip of the E". */
   readonly job: (job: Job) => string;
+  /** What he does at the snap, the beginning of that sentence: "Drop to the seam left". */
+  readonly move: (job: Job) => string;
   readonly run: (run: RunColumn, loose: readonly Gap[]) => string;
   readonly pass: (pass: PassColumn, facts: LookFacts) => string;
   /** Where he stands in the staff's words. */
@@ -85,6 +87,7 @@ export function makeLexicon(setup: Setup, staff: StaffWords): Lexicon {
       ),
     pressure: (which) => pressureName(setup, which),
     job: (job) => jobSentence(job, names),
+    move: (job) => jobMove(job, names),
     run: runCell,
     pass: (pass, facts) => passCell(pass, facts, playerLetter),
     aligned: (aligned, facts) => alignmentText(aligned, facts, staff),
@@ -121,6 +124,8 @@ function datumText(datum: Datum, words: Omit<Lexicon, 'datum'>): string {
       return words.players(datum.players);
     case 'job':
       return words.job(datum.job);
+    case 'zone':
+      return `the ${zoneName(datum.zone, datum.side)}`;
     case 'who':
       return words.rules.who(datum.who);
     case 'pressure':

@@ -101,7 +101,10 @@ function gapText(gap: GapRef): string {
 }
 
 function receiverText(receiver: ReceiverRef): string {
-  return receiver.kind === 'back' ? 'the back' : `#${numberText(receiver.number)} ${SIDE_WORDS[receiver.side]}`;
+  if (receiver.kind === 'back') {
+    return receiver.number === 1 ? 'the back' : `back ${numberText(receiver.number)} from his side`;
+  }
+  return `#${numberText(receiver.number)} ${SIDE_WORDS[receiver.side]}`;
 }
 
 function counted(compare: Comparison, count: number, one: string, many: string): string {
@@ -133,6 +136,8 @@ function testText(test: LookTest): string {
       return `${thereAre(test, 'back')} in the backfield`;
     case 'field':
       return `the wide side of the field is ${ON_SIDE[test.side]}`;
+    case 'back':
+      return `the back is offset ${ON_SIDE[test.side]}`;
     default:
       return assertNever(test);
   }
@@ -173,8 +178,14 @@ function techniqueOf(spot: Extract<Spot, { kind: 'technique' }>, staff: StaffWor
   return label === null ? words : `${atDepth(label, depth)}: ${words}`;
 }
 
+const BASE_PASS: Readonly<Record<BaseJob['pass'], string>> = {
+  rush: '; rushes on a pass',
+  contain: '; rushes and contains on a pass',
+  none: '',
+};
+
 function baseText(base: BaseJob): string {
-  const rushes = base.rushes ? '; rushes on a pass' : '';
+  const rushes = BASE_PASS[base.pass];
   const gaps = base.gaps.map(gapText);
   if (gaps.length === 0) return `No gap of his own${rushes}`;
   if (base.style === 'two-gap') {

@@ -17,6 +17,7 @@ export const STATUS_WORDS: Readonly<Record<CombinedStatus, string>> = {
   yields: 'Gives way',
   'two-manners': 'Two ways',
   conflict: 'Two jobs',
+  either: 'By the key',
   unresolved: 'Nobody there',
 };
 

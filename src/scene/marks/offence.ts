@@ -1,12 +1,16 @@
 import { assertNever } from '../../base/index.ts';
-import type { LookFacts, OffencePlayer } from '../../engine/index.ts';
+import type { Analysis, LookFacts, OffencePlayer, PlayerId } from '../../engine/index.ts';
 import { OFFENCE_RADIUS } from '../picture.ts';
 import type { Shape } from '../shapes.ts';
 import { box, ellipse, label, part, polygon, type Tag } from './shape.ts';
 
 /** The offence: open circles with their letters, the snapper a square, split receivers with their number. */
-export function offenceShapes(facts: LookFacts, faint: boolean): readonly Shape[] {
-  return [...[...facts.players.values()].flatMap((player) => playerShapes(player, faint)), ...receiverNumbers(facts)];
+export function offenceShapes({ facts, answers }: Analysis, faint: boolean): readonly Shape[] {
+  const open = new Set(answers.filter((answer) => answer.by === null).map((answer) => answer.player));
+  return [
+    ...[...facts.players.values()].flatMap((player) => playerShapes(player, faint)),
+    ...receiverNumbers(facts, open),
+  ];
 }
 
 function playerShapes(player: OffencePlayer, faint: boolean): readonly Shape[] {
@@ -37,13 +41,17 @@ function outline(player: OffencePlayer, tag: Tag): Shape {
   }
 }
 
-/** The numbers of the split receivers, counted from the sideline in; an attached one is read off the surface. */
-function receiverNumbers(facts: LookFacts): readonly Shape[] {
+/**
+ * The numbers of the split receivers, counted from the sideline in; an attached one is read off the surface. A number stands
+ * clear of the ring about a receiver nobody answers.
+ */
+function receiverNumbers(facts: LookFacts, open: ReadonlySet<PlayerId>): readonly Shape[] {
   return facts.receivers.flatMap((receiver) => {
     const player = facts.players.get(receiver.player);
     if (player === undefined || receiver.attached) return [];
     const tag = part(tagOf(player, true), 'number');
-    return [label(tag, { x: player.x, y: player.y - 0.95 }, String(receiver.number), { size: 0.6, ink: 'muted' })];
+    const behind = open.has(receiver.player) ? 1.25 : 0.95;
+    return [label(tag, { x: player.x, y: player.y - behind }, String(receiver.number), { size: 0.6, ink: 'muted' })];
   });
 }
 

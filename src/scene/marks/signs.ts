@@ -1,10 +1,11 @@
 import { assertNever } from '../../base/index.ts';
 import type { Assignment, CombinedStatus, Point, Telling, Yards } from '../../engine/index.ts';
-import { distance, distanceToPath } from '../geometry.ts';
 import { manRadius, type Picture } from '../picture.ts';
 import type { Shape } from '../shapes.ts';
 import { manTag } from './defence.ts';
 import { drawnJobs } from './jobs.ts';
+import { freestPlace } from './place.ts';
+import { freeRushers } from './protection.ts';
 import { label, part, polygon, regular, type Tag } from './shape.ts';
 
 /** A sign that still needs a place beside its man. */
@@ -25,12 +26,14 @@ const CORNERS: readonly Point[] = [
 ];
 
 /**
- * The small signs about the men: that something is wrong with one, which pressure tells him, that he is the force. Each takes
- * the place about its man that is farthest from the other men, their paths and the signs before it.
+ * The small signs about the men: that something is wrong with one, that nobody blocks him, which pressure tells him, that he is
+ * the force. Each takes the place about its man that is farthest from the other men, their paths and the signs before it.
  */
 export function signShapes(picture: Picture, paths: readonly (readonly Point[])[]): readonly Shape[] {
   const { assignments } = picture.analysis;
-  const signs = [warning, told, force].flatMap((kind) => assignments.flatMap((each) => kind(picture, each) ?? []));
+  const signs = [warning, free, told, force].flatMap((kind) =>
+    assignments.flatMap((each) => kind(picture, each) ?? []),
+  );
   const taken: Point[] = [];
   return signs.flatMap((sign) => {
     const at = freest(picture, sign, paths, taken);
@@ -39,42 +42,43 @@ export function signShapes(picture: Picture, paths: readonly (readonly Point[])[
   });
 }
 
-/** The corner with the most room, in steps of a third of a yard, so that equally good ones stay in order. */
+/** The corner with the most room. */
 function freest(picture: Picture, sign: Sign, paths: readonly (readonly Point[])[], taken: readonly Point[]): Point {
   const { aligned } = sign.assignment;
   const men = picture.analysis.assignments
     .map((other) => other.aligned)
-    .filter((man) => man.role.id !== aligned.role.id);
+    .filter((man) => man.role.id !== aligned.role.id)
+    .map((man) => ({ at: man, radius: manRadius(man.role.letter) }));
   const out = manRadius(aligned.role.letter) + sign.halfWidth + 0.04;
   const places = CORNERS.map(({ x, y }) => ({ x: aligned.x + x * out, y: aligned.y + y * 0.46 }));
-  const room = (place: Point): number => {
-    const across = [-sign.halfWidth, 0, sign.halfWidth].map((x) => ({ x: place.x + x, y: place.y }));
-    const free = Math.min(
-      ...taken.map((other) => distance(other, place) - 0.4),
-      ...across.flatMap((point) => [
-        ...men.map((man) => distance(man, point) - manRadius(man.role.letter)),
-        ...paths.map((points) => distanceToPath(point, points)),
-      ]),
-    );
-    return Math.round(Math.min(0.9, free) * 3);
-  };
-  const rooms = places.map(room);
-  return places[rooms.indexOf(Math.max(...rooms))] ?? aligned;
+  const signs = taken.map((at) => ({ at, radius: 0.4 }));
+  return freestPlace(places, sign.halfWidth, { paths, discs: [...men, ...signs] }) ?? aligned;
 }
 
 function tagOf(picture: Picture, assignment: Assignment, name: string): Tag {
   return { ...part(manTag(picture, assignment), name), layer: 'sign' };
 }
 
-function words(picture: Picture, assignment: Assignment, name: string, text: string): Sign {
+function words(picture: Picture, assignment: Assignment, name: string, text: string, size: Yards = 0.56): Sign {
   const tag = tagOf(picture, assignment, name);
-  const draw = (at: Point) => [label(tag, at, text, { size: 0.56, ink: 'muted', bold: true, halo: true })];
-  return { assignment, halfWidth: text.length * 0.16, draw };
+  const draw = (at: Point) => [label(tag, at, text, { size, ink: 'muted', bold: true, halo: true })];
+  return { assignment, halfWidth: text.length * size * 0.29, draw };
 }
 
-/** Which pressure tells him, in a call of two. Where both are drawn, each path carries its own number. */
+/** "free": nobody blocks him in the protection that is shown. */
+function free(picture: Picture, assignment: Assignment): Sign | null {
+  return freeRushers(picture).includes(assignment.aligned.role.id)
+    ? words(picture, assignment, 'free', 'free', 0.78)
+    : null;
+}
+
+/**
+ * Which pressure tells him, in a call of two. Where both are drawn, each path carries its own number; where only one of the two
+ * is run, everybody would carry the same.
+ */
 function told(picture: Picture, assignment: Assignment): Sign | null {
   const { first, second } = assignment.combined;
+  if (picture.analysis.choice !== null) return null;
   if (drawnJobs(assignment).some((drawn) => drawn.as !== 'only')) return null;
   const text = picture.analysis.setup.second === null ? '' : toldBy(first, second);
   return text === '' ? null : words(picture, assignment, 'told', text);
@@ -102,7 +106,7 @@ function warning(picture: Picture, assignment: Assignment): Sign | null {
   const tag = tagOf(picture, assignment, 'warning');
   const draw = (at: Point) => [
     polygon(tag, { points: regular(at, corners === 3 ? 0.5 : 0.42, corners), fill: ink, line: 'ground', width: 0.06 }),
-    label(part(tag, 'text'), at, text, { size: 0.62, ink: 'ground', bold: true }),
+    label(part(tag, assignment.combined.status), at, text, { size: 0.62, ink: 'ground', bold: true }),
   ];
   return { assignment, halfWidth: 0.42, draw };
 }
@@ -121,6 +125,7 @@ function warningOf(
     case 'one':
     case 'same':
     case 'yields':
+    case 'either':
       return null;
     default:
       return assertNever(status);

@@ -1,6 +1,7 @@
 import { ok, refused, type Result } from '../../base/index.ts';
 import type { Playbook } from '../../document/index.ts';
 import { asCallId, type Call, type CallId } from '../../engine/index.ts';
+import { partsOf } from '../board.ts';
 import type { CommandProblem } from '../problems.ts';
 import type { CallParts } from '../types.ts';
 import { withEntry } from './lists.ts';
@@ -14,20 +15,24 @@ export function nextCallId(playbook: Playbook): CallId {
   return asCallId(`call-${number}`);
 }
 
-/** Keeps what is called under a name. */
+/**
+ * Keeps what is called under a name. `from` is the kept call it was made of: what the coach lives with there he lives with
+ * here, as long as the evidence is the same. Null: it was put together from nothing.
+ */
 export function keepCall(
   playbook: Playbook,
-  args: { readonly id: CallId; readonly name: string; readonly parts: CallParts },
+  args: { readonly id: CallId; readonly name: string; readonly parts: CallParts; readonly from: CallId | null },
 ): Result<Playbook, CommandProblem> {
   const name = freeName(playbook, args.name, null);
   if (!name.ok) return name;
   const parts = wholeParts(args.parts);
   if (!parts.ok) return parts;
-  const call: Call = { id: args.id, name: name.value, kind: 'together', ...parts.value };
+  const waivers = playbook.calls.find(({ id }) => id === args.from)?.waivers ?? [];
+  const call: Call = { id: args.id, name: name.value, ...parts.value, waivers };
   return ok({ ...playbook, calls: [...playbook.calls, call] });
 }
 
-/** Puts what is called now into a call that was kept before; its name stays. */
+/** Puts what is called now into a call that was kept before; its name, and what the coach lives with, stay. */
 export function updateCall(
   playbook: Playbook,
   args: { readonly call: CallId; readonly parts: CallParts },
@@ -47,14 +52,31 @@ export function renameCall(
   return withCall(playbook, args.call, (call) => ({ ...call, name: name.value }));
 }
 
-/** Takes a kept call out of the playbook. */
+/** Takes a kept call out of the playbook, its check-outs with it. Refused while another call checks to it. */
 export function deleteCall(playbook: Playbook, args: { readonly call: CallId }): Result<Playbook, CommandProblem> {
   const calls = playbook.calls.filter((call) => call.id !== args.call);
   if (calls.length === playbook.calls.length) return refused({ kind: 'not-there', what: 'call' });
-  return ok({ ...playbook, calls });
+  const checkOuts = playbook.checkOuts.filter((table) => table.call !== args.call);
+  const by = checkOuts.find(({ rows }) =>
+    rows.some(({ action }) => action.kind === 'check-to' && action.call === args.call),
+  );
+  if (by !== undefined) {
+    return refused({ kind: 'checked-to', by: calls.find(({ id }) => id === by.call)?.name ?? by.call });
+  }
+  // The same list while nothing was in it, so that what depends on it stays good.
+  return ok({
+    ...playbook,
+    calls,
+    checkOuts: checkOuts.length === playbook.checkOuts.length ? playbook.checkOuts : checkOuts,
+  });
 }
 
-function withCall(playbook: Playbook, id: CallId, change: (call: Call) => Call): Result<Playbook, CommandProblem> {
+/** Changes one kept call, every other object staying the very same. */
+export function withCall(
+  playbook: Playbook,
+  id: CallId,
+  change: (call: Call) => Call,
+): Result<Playbook, CommandProblem> {
   const calls = withEntry(playbook.calls, id, (call) => ok(change(call)), { kind: 'not-there', what: 'call' });
   return calls.ok ? ok({ ...playbook, calls: calls.value }) : calls;
 }
@@ -67,9 +89,9 @@ function freeName(playbook: Playbook, name: string, own: CallId | null): Result<
 }
 
 /** The parts of a call, nothing of it left open but what may be. */
-function wholeParts(parts: CallParts): Result<Omit<Call, 'id' | 'name' | 'kind'>, CommandProblem> {
-  const { front, first, second, turn, coverage } = parts;
+function wholeParts(parts: CallParts): Result<Omit<Call, 'id' | 'name' | 'waivers'>, CommandProblem> {
+  const { front, first } = parts;
   if (front === null) return refused({ kind: 'not-there', what: 'front' });
   if (first === null) return refused({ kind: 'not-there', what: 'pressure' });
-  return ok({ front, first, second, turn, coverage });
+  return ok({ ...partsOf(parts), front, first });
 }

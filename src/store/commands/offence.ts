@@ -5,7 +5,7 @@ import type { CommandProblem } from '../problems.ts';
 import { withEntry } from './lists.ts';
 import { keptPoint } from './points.ts';
 
-/** Moves one man of an offensive look. */
+/** Moves one man of an offensive look; for the man in motion that is where he is when the ball is snapped. */
 export function moveOffence(
   playbook: Playbook,
   args: { readonly look: LookId; readonly player: PlayerId; readonly at: Point },
@@ -15,6 +15,7 @@ export function moveOffence(
     playbook.looks,
     args.look,
     (look) => {
+      if (look.motion?.player === args.player) return ok({ ...look, motion: { ...look.motion, to: at } });
       const players = withEntry(look.players, args.player, (player) => ok({ ...player, ...at }), {
         kind: 'not-there',
         what: 'player',

@@ -107,7 +107,7 @@ const bodies = (side: 'mine' | 'other', count: number): LookTest => ({
 
 /** A front of one man, so that a row shows only his rules. */
 function frontOf(role: string, rules: readonly AlignRule[], byHand: Front['byHand'] = []): Front {
-  const base = { gaps: [], style: 'one-gap', rushes: false } as const;
+  const base = { gaps: [], style: 'one-gap', pass: 'none' } as const;
   return { id: asFrontId('one'), name: 'One man', roles: [{ role: asRoleId(role), rules, base }], byHand };
 }
 

@@ -108,7 +108,7 @@ function telling(text: string): Telling | null {
   const known: readonly Exclude<Basis, 'base'>[] = ['coverage', 'consequence', 'movement', 'path'];
   const told = known.find((each) => each === basis);
   if (told === undefined) throw new Error(`No basis ${basis}`);
-  return { kind: 'told', basis: told, job: job(words), because: fact('as given') };
+  return { kind: 'told', basis: told, job: job(words), preSnap: null, because: fact('as given') };
 }
 
 interface Row {

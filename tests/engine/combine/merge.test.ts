@@ -20,10 +20,10 @@ const LEFT: readonly SideStep[] = [{ kind: 'fixed', side: 'left' }];
 
 /** Ends in B inside the tackles, inside backers in A, outside backers on the edge, the nose both A. */
 const BASE: Readonly<Partial<Record<(typeof ROLES)[number]['letter'], Front['roles'][number]['base']>>> = {
-  LE: { gaps: [mine('B')], style: 'one-gap', rushes: true },
-  RE: { gaps: [mine('B')], style: 'one-gap', rushes: true },
-  M: { gaps: [mine('A')], style: 'one-gap', rushes: false },
-  W: { gaps: [mine('A')], style: 'one-gap', rushes: false },
+  LE: { gaps: [mine('B')], style: 'one-gap', pass: 'rush' },
+  RE: { gaps: [mine('B')], style: 'one-gap', pass: 'rush' },
+  M: { gaps: [mine('A')], style: 'one-gap', pass: 'none' },
+  W: { gaps: [mine('A')], style: 'one-gap', pass: 'none' },
 };
 const FRONT: Front = {
   ...ODD,

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { RULE_LEVELS, type RuleLevel } from '../../../src/engine/index.ts';
+import { fieldAt } from '../../../src/engine/facts/field.ts';
 import { readFaults } from '../../../src/engine/facts/legality.ts';
 import { look, say } from '../book.ts';
 
@@ -124,7 +125,9 @@ const ROWS: readonly Row[] = [
 describe.each(RULE_LEVELS)('a legal formation, %s', (level) => {
   it.each(ROWS)('$name', ({ men, without, says }) => {
     const players = look(men).players.filter(({ id }) => id !== without);
-    expect(readFaults(players, level).map(({ because }) => say(because))).toEqual(says[level]);
+    expect(readFaults(players, level, fieldAt(level, 'middle')).map(({ because }) => say(because))).toEqual(
+      says[level],
+    );
   });
 });
 
@@ -146,7 +149,29 @@ const NAMED: readonly (readonly [level: RuleLevel, men: string, who: readonly st
 
 describe('who makes a formation illegal', () => {
   it.each(NAMED)('%s: %s', (level, men, who) => {
-    const [fault] = readFaults(look(men).players, level);
+    const [fault] = readFaults(look(men).players, level, fieldAt(level, 'middle'));
     expect(fault?.players).toEqual(who);
+  });
+});
+
+/** A split end 18 yards from the ball, by level and ball spot: the sidelines are 17.78, 20 and 23.58 yards from the hash. */
+const OFF_THE_FIELD: readonly (readonly [
+  level: RuleLevel,
+  spot: 'left' | 'middle' | 'right',
+  who: readonly string[],
+])[] = [
+  ['high-school', 'left', ['X']],
+  ['high-school', 'middle', []],
+  ['high-school', 'right', []],
+  ['college', 'left', []],
+  ['professional', 'left', []],
+];
+
+describe('a man drawn over the sideline', () => {
+  it.each(OFF_THE_FIELD)('%s, ball %s', (level, spot, who) => {
+    const { players } = look('line te:Y@4 wr:X@-18 wr:H@-9,-1.5 wr:Z@16,-1.5 qb:Q@0,-5 rb:T@-1.5,-5');
+    const faults = readFaults(players, level, fieldAt(level, spot));
+    expect(faults.flatMap((fault) => fault.players)).toEqual(who);
+    expect(faults.map(({ because }) => say(because))).toEqual(who.map((name) => `${name} is off the field`));
   });
 });

@@ -35,7 +35,18 @@ const left = (letter: Gap['letter']): Gap => ({ side: 'left', letter });
 const none = { fits: [], firm: false, support: null } as const;
 
 const JOBS: readonly (readonly [text: string, job: Job])[] = [
-  ['rush A-left', { kind: 'rush', gaps: [left('A')], manner: 'penetrate', track: { kind: 'straight' }, edge: null }],
+  [
+    'rush A-left',
+    {
+      kind: 'rush',
+      gaps: [left('A')],
+      manner: 'penetrate',
+      track: { kind: 'straight' },
+      edge: null,
+      peel: false,
+      order: null,
+    },
+  ],
   [
     'rush A-left slant under:E spill',
     {
@@ -44,15 +55,33 @@ const JOBS: readonly (readonly [text: string, job: Job])[] = [
       manner: 'slant',
       track: { kind: 'past', how: 'under', neighbour: asRoleId('E') },
       edge: 'spill',
+      peel: false,
+      order: null,
     },
   ],
   [
     'rush A-left+B-left two-gap',
-    { kind: 'rush', gaps: [left('A'), left('B')], manner: 'two-gap', track: { kind: 'straight' }, edge: null },
+    {
+      kind: 'rush',
+      gaps: [left('A'), left('B')],
+      manner: 'two-gap',
+      track: { kind: 'straight' },
+      edge: null,
+      peel: false,
+      order: null,
+    },
   ],
   [
     'contain C-left box',
-    { kind: 'contain', gaps: [left('C')], manner: 'penetrate', track: { kind: 'straight' }, edge: 'box' },
+    {
+      kind: 'contain',
+      gaps: [left('C')],
+      manner: 'penetrate',
+      track: { kind: 'straight' },
+      edge: 'box',
+      peel: false,
+      order: null,
+    },
   ],
   ['fit B-left', { kind: 'fit', gaps: [left('B')], manner: 'read', support: null }],
   ['fit B-left slant fold', { kind: 'fit', gaps: [left('B')], manner: 'slant', support: 'fold' }],
@@ -99,6 +128,8 @@ const RULES: readonly (readonly [text: string, job: RuleJob])[] = [
       manner: 'penetrate',
       track: { kind: 'past', how: 'inside-hip', neighbour: { kind: 'group', group: asGroupId('end'), side: 'call' } },
       edge: null,
+      peel: false,
+      order: null,
     },
   ],
   [
@@ -109,6 +140,8 @@ const RULES: readonly (readonly [text: string, job: RuleJob])[] = [
       manner: 'penetrate',
       track: { kind: 'past', how: 'over', neighbour: { kind: 'role', role: asRoleId('N') } },
       edge: 'box',
+      peel: false,
+      order: null,
     },
   ],
   [
@@ -125,7 +158,20 @@ const RULES: readonly (readonly [text: string, job: RuleJob])[] = [
     },
   ],
   ['man #2-other', { kind: 'man', receiver: { kind: 'number', side: 'other', number: 2 }, run: none }],
-  ['man back', { kind: 'man', receiver: { kind: 'back' }, run: none }],
+  ['man back2', { kind: 'man', receiver: { kind: 'back', number: 2 }, run: none }],
+  [
+    'contain edge-call loop second:inside-call spill peel',
+    {
+      kind: 'contain',
+      gaps: [{ kind: 'edge', side: call }],
+      manner: 'loop',
+      track: { kind: 'straight' },
+      edge: 'spill',
+      peel: true,
+      order: { turn: 'second', neighbour: { kind: 'group', group: asGroupId('inside'), side: 'call' } },
+    },
+  ],
+  ['man back', { kind: 'man', receiver: { kind: 'back', number: 1 }, run: none }],
   [
     'rush A-call under:outside-backers-away',
     {
@@ -138,6 +184,8 @@ const RULES: readonly (readonly [text: string, job: RuleJob])[] = [
         neighbour: { kind: 'group', group: asGroupId('outside-backers'), side: 'away' },
       },
       edge: null,
+      peel: false,
+      order: null,
     },
   ],
 ];
@@ -244,6 +292,8 @@ function anyJob<N extends Names>(
       manner,
       track,
       edge: orNull(fc.constantFrom(...EDGE_PLAYS)),
+      peel: fc.boolean(),
+      order: orNull(fc.record({ turn: fc.constantFrom('first' as const, 'second' as const), neighbour: who })),
     }),
     fc.record({ kind: fc.constant('fit' as const), gaps, manner, support }),
     fc.record({ kind: fc.constant('drop' as const), zone: fc.constantFrom(...ZONES), side, run }),
@@ -275,7 +325,7 @@ const anyWho: fc.Arbitrary<Who> = fc.oneof(
   }),
 );
 const anyReceiver: fc.Arbitrary<ReceiverRef> = fc.oneof(
-  fc.constant({ kind: 'back' } as const),
+  fc.record({ kind: fc.constant('back' as const), number: fc.integer({ min: 1, max: 4 }) }),
   fc.record({ kind: fc.constant('number' as const), side: sideRef, number: fc.integer({ min: 1, max: 11 }) }),
 );
 const anyRuleJob: fc.Arbitrary<RuleJob> = anyJob<RuleNames>(

@@ -131,7 +131,7 @@ const eleven: fc.Arbitrary<Look> = fc
   .map(([standard, others, snapper, at]) => {
     const drawn = [...others.slice(0, at), snapper, ...others.slice(at)];
     const players = standard ? [...STANDARD_LINE, ...others.slice(0, 6)] : drawn;
-    return { id: asLookId('look'), name: 'any', players };
+    return { id: asLookId('look'), name: 'any', players, motion: null, runs: [], protections: [] };
   })
   .filter(({ players }) => new Set(players.map(({ id }) => id)).size === 11);
 

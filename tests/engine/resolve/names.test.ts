@@ -201,7 +201,7 @@ const NEAREST: readonly (readonly [
 describe('the back nearest to a man’s own side', () => {
   const back = (backs: string, callSide: Side, mySide: Side | null): string => {
     const facts = factsOf(`line wr:X@-14 wr:H@-7,-1.5 wr:Z@14 qb:Q@0,-5 ${backs}`);
-    const found = findReceiver({ kind: 'back' }, { facts, callSide, mySide });
+    const found = findReceiver({ kind: 'back', number: 1 }, { facts, callSide, mySide });
     return found.ok ? found.value : say(found.problem);
   };
   const flip = (side: Side): Side => (side === 'left' ? 'right' : 'left');

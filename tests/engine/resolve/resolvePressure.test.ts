@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { align } from '../../../src/engine/align/align.ts';
-import { ownSide, preSnapDepths, resolvePressure } from '../../../src/engine/resolve/resolvePressure.ts';
+import { ownSide, resolvePressure } from '../../../src/engine/resolve/resolvePressure.ts';
 import {
   analyse,
   asGroupId,
@@ -272,16 +272,6 @@ const DEPTHS: readonly DepthRow[] = [
     depths: [],
   },
   {
-    name: 'the first pressure speaks before the second',
-    look: '11 tight end',
-    first: pressure('p', [moving('inside-call', { kind: 'depth', depth: 2 })]),
-    second: pressure('q', [
-      moving('inside-call', { kind: 'depth', depth: 3 }),
-      moving('safety-call', { kind: 'depth', depth: 6 }),
-    ]),
-    depths: ['M 2 the pressure has him 2 yards deep', 'SS 6 the pressure has him 6 yards deep'],
-  },
-  {
     name: 'the second one to its own side',
     look: '11 tight end',
     first: pressure('p', [moving('inside-call', { kind: 'depth', depth: 2 })]),
@@ -315,14 +305,14 @@ describe('before the snap', () => {
   it.each(DEPTHS)('$name', ({ look: name, first, second, sides, depths }) => {
     const facts = factsOf(LOOKS[name]);
     const [one, two] = sides ?? [decided('right'), decided('right')];
-    const pressures = [
-      { pressure: first, side: one },
-      ...(second === undefined ? [] : [{ pressure: second, side: two }]),
-    ];
-    const moved = preSnapDepths(pressures, facts, align(ODD, ROLES, facts, look(LOOKS[name]).id));
-    expect([...moved].map(([role, { depth, because }]) => `${role} ${String(depth)} ${say(because)}`).sort()).toEqual(
-      depths,
+    const aligned = align(ODD, ROLES, facts, look(LOOKS[name]).id);
+    const moved = [
+      ...resolvePressure(first, null, one, facts, aligned).tellings,
+      ...(second === undefined ? [] : resolvePressure(second, null, two, facts, aligned).tellings),
+    ].flatMap(([role, telling]) =>
+      telling.kind === 'told' && telling.preSnap !== null ? [{ role, ...telling.preSnap }] : [],
     );
+    expect(moved.map(({ role, depth, because }) => `${role} ${String(depth)} ${say(because)}`).sort()).toEqual(depths);
   });
 
   const heels = pressure('p', [twoCases]);

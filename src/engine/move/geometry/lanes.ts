@@ -20,22 +20,20 @@ export function lanesOf<R extends Runner>(runners: readonly R[]): Lanes<R> {
       else lane.of.push(one);
     }
   }
-  for (const { gap, of } of users.values()) of.sort(leftToRight(gap));
+  for (const { gap, of } of users.values()) {
+    const sign = signOf(gap.side);
+    of.sort(
+      compareBy(
+        ({ aligned }) => aligned.x,
+        ({ aligned }) => aligned.y * sign,
+      ),
+    );
+  }
   return (one, gap) => {
     const of = users.get(gapKey(gap))?.of ?? [];
     const index = of.indexOf(one);
     return index < 0 ? 0 : (index - (of.length - 1) / 2) * LANE;
   };
-}
-
-/** By where they stand. Where that does not tell them apart, the other side of the field has the other order. */
-function leftToRight({ side }: Gap): (first: Runner, second: Runner) => number {
-  const across = compareBy<Runner>(({ aligned }) => aligned.x);
-  const inside = compareBy<Runner>(
-    ({ aligned }) => aligned.y,
-    ({ aligned }) => aligned.role.id,
-  );
-  return (first, second) => across(first, second) || signOf(side) * inside(first, second);
 }
 
 /** The gaps a job's path goes through; a two-gap man only reaches into his. */

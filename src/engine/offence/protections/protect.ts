@@ -6,7 +6,8 @@ import { mismatches } from './mismatches.ts';
 import { passOffs } from './passOff.ts';
 import { pickUp } from './pickUp.ts';
 import { plan } from './plan.ts';
-import type { ProtectionInput, ProtectionPicture, ProtectionResult, ProtectionSchemeName } from './types.ts';
+import type { ProtectionInput, ProtectionPicture, ProtectionResult } from './types.ts';
+import type { ProtectionSchemeName } from './vocabulary.ts';
 
 const SCHEME_WORDS: Readonly<Record<ProtectionSchemeName, string>> = {
   'half-slide': 'half slide',

@@ -1,0 +1,141 @@
+import { because, datum, fact } from '../because.ts';
+import {
+  arrival,
+  BALL_SPEEDS,
+  distance,
+  errandOf,
+  likelySpot,
+  movesOfDraft,
+  runTime,
+  tenth,
+  THROW_TIMES,
+  type Move,
+} from '../move/index.ts';
+import type { Assignment, PlayerId, Point, Yards } from '../types/index.ts';
+import type { Zone } from '../vocabulary.ts';
+import { defineCheck, type Draft, type Report } from './defineCheck.ts';
+
+/** A rush whose way to the line is longer comes too late to count on. The limit is from memory; its reason is the source below. */
+const FAR_RUSH: Yards = 10;
+
+/** How deep a receiver is, at most, when he catches a quick throw: 5 to 6 yd (common practice, no source). */
+const QUICK_DEPTH: Yards = 6;
+
+/** No quick throw goes so deep: a man in these has the time of a five-step throw. */
+const DEEP: readonly Zone[] = ['middle', 'third', 'half', 'quarter'];
+
+/** A man stands too far from his job for the time he has: a rush from depth, a zone or a receiver he cannot reach. */
+export const alignReach = defineCheck({
+  id: 'align.reach',
+  title: 'A job too far from where he stands',
+  severity: 'check',
+  matters: 'He gets there, but the ball is gone.',
+  source:
+    'do not blitz from depth: "5 Tips for Developing a Blitz", MatchQuarters; ball speed: "Does Ball Velocity Tell Us Anything About QB Success?", rotoviz.com, 2016; throw times from memory; every time is an estimate',
+  needsSide: true,
+  judge: (draft) => {
+    const passer = likelySpot(draft.facts);
+    if (passer === null) return [];
+    const moves = movesOfDraft(draft);
+    return draft.assignments.flatMap((assignment, index): readonly Report[] => {
+      const move = moves[index];
+      const found = move === undefined ? null : tooFar(draft, assignment, move, passer);
+      return found === null ? [] : [found];
+    });
+  },
+});
+
+function tooFar(draft: Draft, assignment: Assignment, move: Move, passer: Point): Report | null {
+  const job = errandOf(assignment);
+  switch (job?.kind) {
+    case 'rush':
+    case 'contain':
+      return rushTooFar(assignment, move, passer);
+    case 'drop':
+      return dropTooFar(draft, assignment, move, passer, job.zone);
+    case 'man':
+      return manTooFar(draft, assignment, move, passer, job.receiver);
+    case 'fit':
+    case 'spy':
+    case undefined:
+      return null;
+  }
+}
+
+function rushTooFar({ aligned, run }: Assignment, move: Move, passer: Point): Report | null {
+  const there = arrival(move, passer);
+  if (there === null || move.toGap === null || move.toGap <= FAR_RUSH) return null;
+  const who = aligned.role.id;
+  return {
+    because: because(
+      '{who} has {yards} yd to run before he crosses the line',
+      { who: datum.role(who), yards: datum.number(tenth(move.toGap)) },
+      because(
+        'by estimate he is at the passer {time} s after the snap, and a five-step throw is gone after {throw} s',
+        {
+          time: datum.number(tenth(there)),
+          throw: datum.number(THROW_TIMES['five-step']),
+        },
+      ),
+      aligned.because,
+    ),
+    who: [who],
+    gaps: run.gaps,
+  };
+}
+
+function dropTooFar(draft: Draft, { aligned }: Assignment, move: Move, passer: Point, zone: Zone): Report | null {
+  const middle = move.path.at(-1);
+  if (middle === undefined) return null;
+  const ball = caught(draft, passer, middle, DEEP.includes(zone) ? 'five-step' : 'quick');
+  if (tenth(middle.t) <= tenth(ball)) return null;
+  const who = aligned.role.id;
+  return {
+    because: because(
+      '{who} is {yards} yd from the middle of his zone',
+      { who: datum.role(who), yards: datum.number(tenth(move.length)) },
+      because('by estimate he is there {time} s after the snap, and a throw to it after {throw} s', {
+        time: datum.number(tenth(middle.t)),
+        throw: datum.number(tenth(ball)),
+      }),
+      aligned.because,
+    ),
+    who: [who],
+  };
+}
+
+function manTooFar(
+  draft: Draft,
+  { aligned }: Assignment,
+  move: Move,
+  passer: Point,
+  receiver: PlayerId,
+): Report | null {
+  const player = draft.facts.players.get(receiver);
+  if (player === undefined) return null;
+  // He meets the receiver at his own depth if he can; a quick throw is caught no deeper than this.
+  const meets = { x: player.x, y: Math.min(QUICK_DEPTH, aligned.y) };
+  const yards = distance(aligned, meets);
+  const there = runTime(move, yards);
+  const ball = caught(draft, passer, meets, 'quick');
+  if (tenth(there) <= tenth(ball)) return null;
+  const who = aligned.role.id;
+  return {
+    because: because(
+      '{who} is {yards} yd from where he meets {player}',
+      { who: datum.role(who), yards: datum.number(tenth(yards)), player: datum.player(receiver) },
+      because('by estimate he is there {time} s after the snap, and a quick throw after {throw} s', {
+        time: datum.number(tenth(there)),
+        throw: datum.number(tenth(ball)),
+      }),
+      fact('he covers the receiver man to man from the snap on'),
+    ),
+    who: [who],
+    players: [receiver],
+  };
+}
+
+/** Seconds after the snap when a throw of that kind is caught there. */
+function caught({ setup }: Draft, passer: Point, at: Point, thrown: 'quick' | 'five-step'): number {
+  return THROW_TIMES[thrown] + distance(passer, at) / BALL_SPEEDS[setup.level];
+}

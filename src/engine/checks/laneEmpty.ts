@@ -1,0 +1,81 @@
+import { because, datum, fact } from '../because.ts';
+import { gapKey } from '../gaps.ts';
+import type { Assignment, Gap } from '../types/index.ts';
+import { defineCheck, type Draft, type Report } from './defineCheck.ts';
+import { inConflict, outcomesOf, rushes, type Outcome } from './outcomes.ts';
+
+/** Inside lanes: the passer steps up through them. */
+const INSIDE: readonly Gap['letter'][] = ['A', 'B'];
+
+/**
+ * Two rushers in one lane beside an empty one inside, or nobody inside at all. The lane of a rusher is the gap he is in, that
+ * of a man who is told to contain the outermost one of his side, whatever gap he has against the run. A man who is told two
+ * things may be in either lane and is counted for neither of two in one.
+ */
+export const laneEmpty = defineCheck({
+  id: 'lane.empty',
+  title: 'A rush lane is empty',
+  severity: 'check',
+  matters: 'The passer steps up, or runs, through the lane nobody rushes.',
+  source:
+    'from memory: draw and step-up lane; the inside move that vacates one: "Align to Win Part 3", Blitzology, 28 Apr 2019',
+  needsSide: true,
+  judge: (draft) => {
+    const lanes = lanesByGap(draft);
+    const comers = (gap: Gap): readonly Assignment[] => lanes.get(gapKey(gap)) ?? [];
+    const inside = draft.gaps.map((each) => each.gap).filter((gap) => INSIDE.includes(gap.letter));
+    const empty = inside.filter((gap) => comers(gap).length === 0);
+    if (empty.length === inside.length && draft.passCount.rush > 0) {
+      return [{ because: fact('nobody rushes inside the tackles'), gaps: inside }];
+    }
+    return draft.gaps.flatMap(({ gap }, index): readonly Report[] => {
+      const beside = [draft.gaps[index - 1], draft.gaps[index + 1]].flatMap((each) =>
+        each !== undefined && empty.includes(each.gap) ? [each.gap] : [],
+      );
+      const two = comers(gap).filter((man) => !inConflict(man));
+      return two.length < 2 || beside.length === 0 ? [] : [reportTwo(two, gap, beside)];
+    });
+  },
+});
+
+function reportTwo(two: readonly Assignment[], gap: Gap, beside: readonly Gap[]): Report {
+  const who = two.map((man) => man.aligned.role.id);
+  const said = { who: datum.roles(who), beside: datum.gaps(beside) };
+  return {
+    because: two.every((man) => man.pass.kind === 'contain')
+      ? because('{who} contain on one side, {side}, and nobody rushes the {beside} inside them', {
+          ...said,
+          side: datum.side(gap.side),
+        })
+      : because('{who} rush one lane, the {gap}, and nobody rushes the {beside} next to it', {
+          ...said,
+          gap: datum.gap(gap),
+        }),
+    who,
+    gaps: [gap, ...beside],
+  };
+}
+
+/** Who rushes each lane, or may. */
+function lanesByGap(draft: Draft): ReadonlyMap<string, readonly Assignment[]> {
+  const lanes = new Map<string, Assignment[]>();
+  for (const man of draft.assignments) {
+    const mine = outcomesOf(man, draft).flatMap((outcome) => lanesOf(man, outcome, draft));
+    for (const key of new Set(mine.map(gapKey))) lanes.set(key, [...(lanes.get(key) ?? []), man]);
+  }
+  return lanes;
+}
+
+/** An end who would contain at base and is told nothing rushes inside as soon as another man is told to contain outside him. */
+function lanesOf(man: Assignment, outcome: Outcome, draft: Draft): readonly Gap[] {
+  if (!rushes(outcome)) return [];
+  const { pass } = outcome;
+  if (pass.kind !== 'contain') return outcome.gaps;
+  const relieved =
+    man.combined.job === null &&
+    draft.assignments.some(
+      (other) =>
+        other.combined.job?.kind === 'contain' && other.pass.kind === 'contain' && other.pass.side === pass.side,
+    );
+  return relieved ? outcome.gaps : [{ side: pass.side, letter: draft.facts.edge[pass.side] }];
+}

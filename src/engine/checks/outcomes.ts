@@ -1,0 +1,73 @@
+import { ownGapsOf } from '../combine/compareJobs.ts';
+import { passColumn, supportOf } from '../complete/columns.ts';
+import type { Assignment, PassColumn, RoleId, RunColumn } from '../types/index.ts';
+import type { Draft } from './defineCheck.ts';
+
+/** With more men than this told two things only the two whole pressures are compared, not every mixture. */
+const MIXTURES = 4;
+
+/** One way a man may go into the play. */
+export interface Outcome extends Pick<RunColumn, 'gaps' | 'edge' | 'support'> {
+  readonly pass: PassColumn;
+}
+
+/** Whether he is told two things, so that nobody can say which of them he will do. */
+export function inConflict(man: Assignment): boolean {
+  return man.combined.status === 'conflict';
+}
+
+/** The ways a man may go into the play: one, or two while he is in conflict. */
+export function outcomesOf(man: Assignment, draft: Draft): readonly Outcome[] {
+  const base = draft.setup.front.roles.find((entry) => entry.role === man.aligned.role.id)?.base;
+  if (!inConflict(man) || base === undefined) return [{ ...man.run, pass: man.pass }];
+  return [man.combined.first, man.combined.second].flatMap((telling): readonly Outcome[] => {
+    if (telling?.kind !== 'told') return [];
+    const { job } = telling;
+    return [
+      {
+        gaps: ownGapsOf(job),
+        edge: job.kind === 'rush' || job.kind === 'contain' ? job.edge : null,
+        support: supportOf(job),
+        pass: passColumn(job, base, man.aligned.place),
+      },
+    ];
+  });
+}
+
+/** Men of whom something is true whatever they end up doing, and men of whom it is true one way and not the other. */
+export interface Known {
+  readonly sure: readonly RoleId[];
+  readonly maybe: readonly RoleId[];
+}
+
+/** Who does it for sure, and of whom nobody can say while he is told two things. */
+export function whoDoes(draft: Draft, does: (outcome: Outcome, man: Assignment) => boolean): Known {
+  const ways = draft.assignments.map((man) => ({
+    role: man.aligned.role.id,
+    does: outcomesOf(man, draft).map((outcome) => does(outcome, man)),
+  }));
+  return {
+    sure: ways.filter((each) => each.does.every(Boolean)).map((each) => each.role),
+    maybe: ways.filter((each) => each.does.some(Boolean) && !each.does.every(Boolean)).map((each) => each.role),
+  };
+}
+
+/** Whether a man comes, as a rusher or to contain. */
+export function rushes({ pass }: Pick<Outcome, 'pass'>): boolean {
+  return pass.kind === 'rush' || pass.kind === 'contain';
+}
+
+/** The eleven for every mixture of jobs the men in doubt may play; the first one is the eleven as they stand. */
+export function decisions(draft: Draft, inDoubt: readonly RoleId[]): readonly (readonly Assignment[])[] {
+  const waysOf = (man: Assignment): readonly Assignment[] =>
+    inDoubt.includes(man.aligned.role.id)
+      ? outcomesOf(man, draft).map(({ pass, ...run }) => ({ ...man, run: { ...man.run, ...run }, pass }))
+      : [man];
+  if (inDoubt.length > MIXTURES) {
+    return [0, 1].map((which) => draft.assignments.map((man) => waysOf(man)[which] ?? man));
+  }
+  return draft.assignments.reduce<readonly (readonly Assignment[])[]>(
+    (all, man) => all.flatMap((men) => waysOf(man).map((way) => [...men, way])),
+    [[]],
+  );
+}

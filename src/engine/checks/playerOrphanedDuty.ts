@@ -1,0 +1,56 @@
+import { because, datum, fact } from '../because.ts';
+import type { Assignment, Because, Job } from '../types/index.ts';
+import { defineCheck, type Draft, type Report } from './defineCheck.ts';
+import { turnsBack } from './edges.ts';
+
+/** A man is taken from a zone, a receiver or force by the other pressure, and nobody inherits it. */
+export const playerOrphanedDuty = defineCheck({
+  id: 'player.orphaned-duty',
+  title: 'A duty is left behind',
+  severity: 'stop',
+  matters: 'The other pressure takes him away from something this one counts on.',
+  source:
+    '"Building a Better [Zone] Blitz", MatchQuarters; from memory: the three base duties of a man who leaves must be in somebody else\'s row',
+  needsSide: true,
+  judge: (draft) =>
+    draft.assignments.flatMap((man): readonly Report[] => {
+      const given = yieldedJob(man);
+      if (given === null) return [];
+      const lost = lostDuty(given, man, draft);
+      if (lost === null) return [];
+      return [
+        {
+          because: because(
+            '{who} gives up {job}, and nobody takes it over',
+            { who: datum.role(man.aligned.role.id), job: datum.job(given) },
+            lost,
+            man.combined.because,
+          ),
+          who: [man.aligned.role.id],
+        },
+      ];
+    }),
+});
+
+/** The telling that gave way: what he would do if the other pressure were not called. */
+function yieldedJob(man: Assignment): Job | null {
+  const { status, first, second, from } = man.combined;
+  if (status !== 'yields') return null;
+  const loser = from === 'first' ? second : first;
+  return loser?.kind === 'told' ? loser.job : null;
+}
+
+/** The part of a job given up that nobody has now; null: all of it is taken over. */
+function lostDuty(job: Job, man: Assignment, draft: Draft): Because | null {
+  if (job.kind !== 'drop' && job.kind !== 'man') return null;
+  if (job.kind === 'drop') {
+    const empty = draft.zones.some((zone) => zone.by === null && zone.zone === job.zone && zone.side === job.side);
+    if (empty) return fact('the shell needs that zone and nobody else drops there');
+  } else if (draft.answers.some((answer) => answer.player === job.receiver && answer.by === null)) {
+    return fact('nobody else has that receiver');
+  }
+  const side = job.kind === 'drop' ? job.side : man.aligned.place;
+  if (job.run.support !== 'force' || side === 'middle') return null;
+  const { sure, maybe } = turnsBack(draft, side);
+  return sure.length + maybe.length > 0 ? null : fact('nobody else is force on that side');
+}

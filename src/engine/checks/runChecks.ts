@@ -1,0 +1,23 @@
+import type { Undetermined } from '../types/index.ts';
+import type { Draft, Judgement } from './defineCheck.ts';
+import { standardChecks } from './standardChecks.ts';
+
+/** All checks in their order. What several of them cannot tell for one reason is told once, with all their ids. */
+export function runChecks(draft: Draft): Judgement {
+  const judgements = standardChecks.map((check) => check.judge(draft));
+  return {
+    findings: judgements.flatMap((each) => each.findings),
+    undetermined: together(judgements.flatMap((each) => each.undetermined)),
+  };
+}
+
+function together(all: readonly Undetermined[]): readonly Undetermined[] {
+  const groups = new Map<string, Undetermined>();
+  for (const each of all) {
+    const { rules, ...about } = each;
+    const key = JSON.stringify(about);
+    const known = groups.get(key);
+    groups.set(key, known === undefined ? each : { ...known, rules: [...new Set([...known.rules, ...rules])] });
+  }
+  return [...groups.values()];
+}
