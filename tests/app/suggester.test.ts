@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { fact, type Analysis, type Suggestions } from '../../src/engine/index.ts';
-import type { Asked, Searcher, Told } from '../../src/app/suggest/messages.ts';
+import type { Asked, Told } from '../../src/app/suggest/messages.ts';
+import type { Searcher } from '../../src/app/suggest/searcher.ts';
 import { createSuggester } from '../../src/app/suggest/suggester.ts';
 import { createAnalyst } from '../../src/store/index.ts';
 import { demo, demoStore, valueOf } from '../store/demo.ts';

@@ -26,7 +26,7 @@ async function drag(page: Page, yards: number): Promise<void> {
 test('an end dragged from one technique to the next changes the verdict', async ({ page }) => {
   const screen = screenOf(page);
   await openApp(page);
-  await call(page, 'Lapwing', '11 doubles, tight end right');
+  await call(page, 'Lapwing', '11 doubles, tight end flexed right');
   await expect(screen.verdict).toHaveText('Clean');
   await expect(screen.jobOf('Left end')).toContainText('4i left');
   await expect(screen.lineman('Left end')).toContainText('Slant to the A gap left');
@@ -35,7 +35,7 @@ test('an end dragged from one technique to the next changes the verdict', async 
   await expect(screen.jobOf('Left end')).toContainText('5 left');
   await expect(screen.verdict).toHaveText('Check: you decide');
   await expect(screen.finding('A lineman has too far to go')).toContainText('LE must move 2 gaps');
-  await expect(screen.lookCard('11 doubles, tight end right')).toContainText('Check');
+  await expect(screen.lookCard('11 doubles, tight end flexed right')).toContainText('Check');
   await drag(page, 0.75);
   await expect(screen.jobOf('Left end')).toContainText('4i left');
   await expect(screen.verdict).toHaveText('Clean');
@@ -44,7 +44,7 @@ test('an end dragged from one technique to the next changes the verdict', async 
 test('a finding is lived with for a reason, comes back, and lapses when others are in it', async ({ page }) => {
   const screen = screenOf(page);
   await openApp(page);
-  await call(page, 'Lapwing', '11 doubles, tight end right');
+  await call(page, 'Lapwing', '11 doubles, tight end flexed right');
   await screen.man('Defence, LE').click();
   await drag(page, -0.75);
   const finding = screen.finding('A lineman has too far to go');
@@ -68,7 +68,7 @@ test('a finding is lived with for a reason, comes back, and lapses when others a
     await expect(section).toContainText('Because: he is quick enough for it');
     await expect(screen.saved).toContainText('Saved on this device');
     await page.reload();
-    await call(page, 'Lapwing', '11 doubles, tight end right');
+    await call(page, 'Lapwing', '11 doubles, tight end flexed right');
     await expect(screen.section('You live with')).toContainText('he is quick enough for it');
   });
 

@@ -71,7 +71,7 @@ interface FilterProps {
 /** One switch for each severity there is something of. What is hidden still counts, above and in the strip. */
 function Filter({ findings, hidden, onToggle }: FilterProps): ReactElement {
   return (
-    <div className="severity-filter" role="group" aria-label="Show">
+    <div className="severity-filter" role="group" aria-label="Findings by how grave they are">
       {SEVERITIES.map((severity) => {
         const count = findings.filter((row) => row.severity === severity).length;
         if (count === 0) return null;

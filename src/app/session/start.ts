@@ -3,7 +3,7 @@ import { createAnalyst, createAppStore, type AppStore } from '../../store/index.
 import { browserKeeper, type Keeper } from '../files/keep.ts';
 import { askForTurn } from '../files/lock.ts';
 import { createSaver, type Saver } from '../files/saver.ts';
-import { startSearcher } from '../suggest/messages.ts';
+import { startSearcher } from '../suggest/searcher.ts';
 import { createSuggester } from '../suggest/suggester.ts';
 import { now } from './clock.ts';
 import { createNotices } from './notices.ts';

@@ -1,5 +1,6 @@
 import { because, datum, type Analysis, type Library, type Suggestions } from '../../engine/index.ts';
-import type { Searcher, Told } from './messages.ts';
+import type { Told } from './messages.ts';
+import type { Searcher } from './searcher.ts';
 
 /** What is known so far of what would mend the findings of a look, by their place in the analysis. */
 export type Known = ReadonlyMap<number, Suggestions>;

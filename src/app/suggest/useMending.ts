@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'react';
 import type { Library, Mending, Setup } from '../../engine/index.ts';
-import { startSearcher } from './messages.ts';
+import { startSearcher } from './searcher.ts';
 
 /** What is known of a search over all looks. */
 export type MendingState =
