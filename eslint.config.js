@@ -83,7 +83,7 @@ const sizes = (lines, functionLines) => ({
 });
 
 export default defineConfig(
-  { ignores: ['dist/', 'coverage/', '.cache/', 'test-results/', 'playwright-report/'] },
+  { ignores: ['dist/', 'coverage/', '.cache/', '.stryker-tmp/', 'test-results/', 'playwright-report/'] },
   { linterOptions: { reportUnusedDisableDirectives: 'error' } },
   tseslint.configs.strictTypeChecked,
   {
