@@ -18,6 +18,17 @@ import { defineCheck, type Draft, type Report } from './defineCheck.ts';
 /** A rush whose way to the line is longer comes too late to count on. The limit is from memory; its reason is the source below. */
 const FAR_RUSH: Yards = 10;
 
+/**
+ * A man who comes round the edge from the line starts where the receiver stands whom he leaves, and is there for the passer who
+ * holds the ball: a published corner pressure has some 13 yd ("Blitz of the Week #3", Blitzology, 16 Mar 2010). How deep he may
+ * stand and how far he may run are from memory.
+ */
+const UP_ON_THE_LINE: Yards = 3;
+const FAR_ROUND_THE_EDGE: Yards = 13.5;
+
+/** In his zone he breaks on the throw: so near to its middle is there (from memory). */
+const NEAR_ENOUGH: Yards = 2;
+
 /** How deep a receiver is, at most, when he catches a quick throw: 5 to 6 yd (common practice, no source). */
 const QUICK_DEPTH: Yards = 6;
 
@@ -64,7 +75,8 @@ function tooFar(draft: Draft, assignment: Assignment, move: Move, passer: Point)
 
 function rushTooFar({ aligned, run }: Assignment, move: Move, passer: Point): Report | null {
   const there = arrival(move, passer);
-  if (there === null || move.toGap === null || move.toGap <= FAR_RUSH) return null;
+  const far = move.edge && aligned.y <= UP_ON_THE_LINE ? FAR_ROUND_THE_EDGE : FAR_RUSH;
+  if (there === null || move.toGap === null || move.toGap <= far) return null;
   const who = aligned.role.id;
   return {
     because: because(
@@ -88,14 +100,16 @@ function dropTooFar(draft: Draft, { aligned }: Assignment, move: Move, passer: P
   const middle = move.path.at(-1);
   if (middle === undefined) return null;
   const ball = caught(draft, passer, middle, DEEP.includes(zone) ? 'five-step' : 'quick');
-  if (tenth(middle.t) <= tenth(ball)) return null;
+  const there = runTime(move, Math.max(0, move.length - NEAR_ENOUGH));
+  if (tenth(there) <= tenth(ball)) return null;
   const who = aligned.role.id;
   return {
     because: because(
       '{who} is {yards} yd from the middle of his zone',
       { who: datum.role(who), yards: datum.number(tenth(move.length)) },
-      because('by estimate he is there {time} s after the snap, and a throw to it after {throw} s', {
-        time: datum.number(tenth(middle.t)),
+      because('by estimate he is within {near} yd of it {time} s after the snap, and a throw to it after {throw} s', {
+        near: datum.number(NEAR_ENOUGH),
+        time: datum.number(tenth(there)),
         throw: datum.number(tenth(ball)),
       }),
       aligned.because,

@@ -56,12 +56,3 @@ interface Ordered {
 export function orderOf(job: Ordered): MoveOrder | null {
   return job.order ?? null;
 }
-
-/** Whether one of two men is told to go before or after the other. */
-export function orderedBetween(a: Assignment, b: Assignment): boolean {
-  const names = (one: Assignment, other: Assignment): boolean => {
-    const job = errandOf(one);
-    return job !== null && orderOf(job)?.neighbour === other.aligned.role.id;
-  };
-  return names(a, b) || names(b, a);
-}

@@ -2,7 +2,7 @@
 export { arrival, runTime } from './arrival.ts';
 export { crossings, MEET_WITHIN, MEET_WITHIN_SECONDS, type Crossing } from './crossings.ts';
 export { movesOfDraft } from './draftMoves.ts';
-export { errandOf, fitJob, orderedBetween, passJob } from './errands.ts';
+export { errandOf, fitJob, passJob } from './errands.ts';
 export { tenth } from './estimate.ts';
 export { curvePiece, type Piece } from './geometry/curve.ts';
 export type { Ground, Runner, Way } from './geometry/ground.ts';
@@ -21,4 +21,5 @@ export {
   type PasserDepth,
   type ThrowTime,
 } from './throws.ts';
+export { goesAfter, turnsOf, type Turn } from './turns.ts';
 export type { Errand, Move, MoveOrder, Stamp } from './types.ts';

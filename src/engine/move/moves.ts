@@ -3,13 +3,14 @@ import { gapsEqual } from '../gaps.ts';
 import type { Assignment, LookFacts, RoleId } from '../types/index.ts';
 import type { Place, RuleLevel } from '../vocabulary.ts';
 import { meetingOf } from './crossings.ts';
-import { errandOf, orderOf } from './errands.ts';
+import { errandOf } from './errands.ts';
 import type { Ground, Runner, Way } from './geometry/ground.ts';
 import { lanesOf } from './geometry/lanes.ts';
 import { distance } from './geometry/points.ts';
 import { waysOf, type Together } from './geometry/ways.ts';
 import { dropping, READ_TIME, SPEED_MODELS, type SpeedModel } from './speed.ts';
 import { likelySpot } from './throws.ts';
+import { turnsOf, type Turn } from './turns.ts';
 import type { Move } from './types.ts';
 import { lengthOf, rounded, staying, walk } from './walk.ts';
 
@@ -33,7 +34,7 @@ export const EDGE_ARC = 1.08;
  * A man who goes after another waits one of these, in seconds: the first after which the two no longer meet. Estimates. A man
  * told to go second waits at least the first that is not 0.
  */
-const HOLDS = [0, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 1] as const;
+const HOLDS = [0, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 1, 1.1, 1.2] as const;
 
 /**
  * Stage 8: every man's job as a timed path in yards, in the order of the assignments. Estimates for a man whom nobody blocks,
@@ -43,18 +44,33 @@ export function movesOf(input: MoveInput): readonly Move[] {
   const timing = timingOf(input);
   const moves = input.assignments.map((assignment) => moveOf(timing, assignment));
   const byRole = new Map(moves.map((move) => [move.role, move]));
-  const after = secondMen(timing);
-  return moves.map((move) => {
-    const turn = after.get(move.role);
-    const first = turn === undefined ? undefined : byRole.get(turn.first);
-    return turn === undefined || first === undefined || first === move ? move : held(move, first, turn);
-  });
+  const turns = turnsOf(input.assignments);
+  return moves.map((move) => inTurn(move, byRole, turns, []));
 }
 
-/** The move of a man who goes after another. Where no hold keeps them apart he goes as he is told, and they meet. */
-function held(move: Move, first: Move, { told }: Turn): Move {
+/**
+ * The move of a man once everybody he goes after has gone, the first of a chain first. `before` are the men whose turn waits for
+ * him: where two are each told to go after the other, neither waits for the other's wait.
+ */
+function inTurn(
+  move: Move,
+  byRole: ReadonlyMap<RoleId, Move>,
+  turns: readonly Turn[],
+  before: readonly RoleId[],
+): Move {
+  const mine = turns.filter(({ role, first }) => role === move.role && first !== role && !before.includes(first));
+  const firsts = mine.flatMap(({ first }) => {
+    const found = byRole.get(first);
+    return found === undefined ? [] : [inTurn(found, byRole, turns, [...before, move.role])];
+  });
+  const told = mine.some((turn) => turn.told);
+  return firsts.length === 0 ? move : held(move, firsts, told);
+}
+
+/** The move of a man who goes after others. Where no hold keeps them apart he goes as he is told, and they meet. */
+function held(move: Move, firsts: readonly Move[], told: boolean): Move {
   const holds = HOLDS.filter((hold) => hold > 0 || !told);
-  const apart = holds.find((hold) => meetingOf(first, later(move, hold)) === null);
+  const apart = holds.find((hold) => firsts.every((first) => meetingOf(first, later(move, hold)) === null));
   return later(move, apart ?? holds[0] ?? 0);
 }
 
@@ -98,32 +114,6 @@ function timingOf(input: MoveInput): Timing {
     passer: likelySpot(facts),
   };
   return { input, speeds, ground, together: { runners: all, lanes: lanesOf(all) }, runners };
-}
-
-/** After whom a man goes, and whether that is told in so many words. */
-interface Turn {
-  readonly first: RoleId;
-  readonly told: boolean;
-}
-
-/**
- * Who goes after whom: by the one who is told to go second, or by the one who is told to go first; else by a track, because
- * under a man is before him, and over him or off his hip is behind him.
- */
-function secondMen({ runners }: Timing): ReadonlyMap<RoleId, Turn> {
-  const after = new Map<RoleId, Turn>();
-  for (const [role, { job }] of runners) {
-    if ((job.kind !== 'rush' && job.kind !== 'contain') || job.track.kind !== 'past') continue;
-    const { neighbour, how } = job.track;
-    if (how === 'under') after.set(neighbour, { first: role, told: false });
-    else after.set(role, { first: neighbour, told: false });
-  }
-  for (const [role, { job }] of runners) {
-    const order = orderOf(job);
-    if (order?.turn === 'first') after.set(order.neighbour, { first: role, told: true });
-    if (order?.turn === 'second') after.set(role, { first: order.neighbour, told: true });
-  }
-  return after;
 }
 
 function moveOf(timing: Timing, { aligned }: Assignment): Move {

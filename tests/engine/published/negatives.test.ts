@@ -12,7 +12,7 @@ import {
 import { frozen, gapText, read } from '../book.ts';
 import { FIELD_CROSS } from './fourThree.ts';
 import type { LookName } from './looks.ts';
-import { EDGE_AND_B } from './oddFireZones.ts';
+import { EDGE_AND_B, SAFETY_B } from './oddFireZones.ts';
 import { SIX_HOT, THREE_MAN_TWIST, TWO_DEEP } from './oddOthers.ts';
 import type { Line, Row, Way } from './row.ts';
 import { lookOf, pressureOf, run, setupOf, shellOf } from './setup.ts';
@@ -92,6 +92,14 @@ const NEGATIVES: readonly Negative[] = [
     wrong: but(THREE_MAN_TWIST, {}, 'trips nub'),
     finds: ['cover.unmatched', 'force.missing', 'rule.unresolved AO'],
     about: ['cover.unmatched H', 'force.missing D-left'],
+  },
+  {
+    // "5 Tips for Developing a Blitz", MatchQuarters: do not blitz from depth.
+    name: 'the safety who comes has not crept up: he has too far to run from 12 yards',
+    row: SAFETY_B,
+    wrong: { ...SAFETY_B, creeps: { CS: 12 } },
+    finds: ['align.reach CS'],
+    about: ['align.reach B-right'],
   },
 ];
 

@@ -51,7 +51,10 @@ export const EDGE_AND_B: Row = {
   finds: [[], ['line.too-far CE']],
 };
 
-/** The away end has no force man outside him: he boxes the edge, and so is force himself. */
+/**
+ * The outside backer who comes in behind the end goes second: "DL hits first and LBs second" (K. Bowers, "Shuffle to Sprint
+ * Technique for 2-Players in Hot Pressures", X&O Labs, 27 Feb 2022); that it holds for this pair, and that the inside backer
+ * scrapes behind both, is from memory. So in the row after this one. The away end has no force man outside him: he boxes the edge, and so is force himself. */
 export const BUMPED_FOR_TRIPS: Row = {
   id: 'five-2',
   does: 'the same against three receivers to the call: the inside backers bump and swap jobs',
@@ -65,9 +68,9 @@ export const BUMPED_FOR_TRIPS: Row = {
     line('CE', ['4i', '5'], 'movement', 'rush A-call slant spill', 'A-call', 'spill', 'rush'),
     line('NT', '0', 'movement', 'rush A-away slant spill', 'A-away', 'spill', 'rush'),
     line('AE', ['4i', '5'], 'movement', 'contain C-away loop box', 'C-away', 'box', 'contain-away'),
-    line('CO', 'edge', 'path', 'rush B-call spill', 'B-call', 'spill', 'rush'),
+    line('CO', 'edge', 'path', 'rush B-call second:@CE spill', 'B-call', 'spill', 'rush'),
     line('CI', 'toward number three', 'shell', 'drop hook', '-', '-', 'hook'),
-    line('AI', 'over the ball', 'path', 'contain C-call box', 'C-call', 'box', 'contain-call'),
+    line('AI', 'over the ball', 'path', 'contain C-call second:outside-call box', 'C-call', 'box', 'contain-call'),
     line('AO', 'bumped into the box', 'shell', 'drop seam-away own B-away cutback', 'B-away', 'cutback', 'seam-away'),
     line('CS', 'high', 'shell', 'drop seam-call force', '-', 'force', 'seam-call'),
     ...DEEP,
@@ -98,7 +101,7 @@ export const CRASH_AND_SCRAPE: Row = {
     line('CE', ['4i', '5'], 'movement', 'rush A-call slant spill', 'A-call', 'spill', 'rush'),
     line('NT', '0', 'movement', 'rush A-away slant spill', 'A-away', 'spill', 'rush'),
     line('AE', '5', 'movement', 'contain C-away loop box', 'C-away', 'box', 'contain-away'),
-    line('CO', '9', 'path', 'rush B-call spill', 'B-call', 'spill', 'rush'),
+    line('CO', '9', 'path', 'rush B-call second:@CE spill', 'B-call', 'spill', 'rush'),
     line('CI', '30', 'path', 'contain C-call over:outside-call box', 'C-call', 'box', 'contain-call'),
     line('AI', '30', 'shell', 'drop hook own B-away cutback', 'B-away', 'cutback', 'hook'),
     line('AO', 'edge', 'shell', 'drop seam-away force', '-', 'force', 'seam-away'),

@@ -172,7 +172,8 @@ export const TWO_DEEP: Row = {
     line('AI', 'widened 30', 'shell', 'drop hook-away own B-away cutback', 'B-away', 'cutback', 'hook-away'),
     line('AO', 'outside number two', 'shell', 'drop curl-flat-away force', '-', 'force', 'curl-flat-away'),
     line('CS', 'high', 'shell', 'drop hook-call', '-', '-', 'hook-call'),
-    line('AS', 'high', 'shell', 'drop half-call', '-', '-', 'half-call'),
+    // Shown as three deep: he is the man in the middle of the three.
+    line('AS', 'deep middle', 'shell', 'drop half-call', '-', '-', 'half-call'),
     line('CC', 'press', 'shell', 'drop flat-call force', '-', 'force', 'flat-call'),
     line('AC', 'off', 'shell', 'drop half-away', '-', '-', 'half-away'),
   ],

@@ -20,8 +20,9 @@ export const SPOTS = {
   '4': on('tackle', 'head', LINE_DEPTH),
   '5': on('tackle', 'outside', LINE_DEPTH),
   '9': on('end', 'outside', LINE_DEPTH),
-  edge: { kind: 'edge', offset: 1, depth: LINE_DEPTH },
-  'wide edge': { kind: 'edge', offset: 2.5, depth: LINE_DEPTH },
+  // Two yards outside the end man's middle: there is room for a man on his outside shoulder (2 ft bodies; from memory).
+  edge: { kind: 'edge', offset: 2, depth: LINE_DEPTH },
+  'wide edge': { kind: 'edge', offset: 3.5, depth: LINE_DEPTH },
   '10': on('guard', 'inside', BACKER_DEPTH),
   '20': on('guard', 'head', BACKER_DEPTH),
   '30': on('guard', 'outside', BACKER_DEPTH),
@@ -35,6 +36,7 @@ export const SPOTS = {
   'outside number two': { kind: 'receiver', number: 2, leverage: 'outside', depth: 5 },
   'linebacker depth': { kind: 'ball', offset: 3, depth: 5 },
   high: { kind: 'ball', offset: 6, depth: 11 },
+  'deep middle': { kind: 'ball', offset: 0, depth: 12 },
   off: { kind: 'receiver', number: 1, leverage: 'outside', depth: 7 },
   press: { kind: 'receiver', number: 1, leverage: 'head', depth: 1 },
 } as const satisfies Readonly<Record<string, Spot>>;
