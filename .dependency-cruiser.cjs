@@ -26,6 +26,12 @@ const ROWS = [
     why: 'The shape of files changes on its own clock; it translates to the engine, which must not feel a migration.',
   },
   {
+    folder: 'menu',
+    folders: ['base', 'engine', 'document'],
+    packages: [],
+    why: 'All calls in all looks are judged in a worker and in a terminal; it keeps verdicts and leaves words to the report.',
+  },
+  {
     folder: 'scene',
     folders: ['base', 'engine', 'document'],
     packages: [],
@@ -57,15 +63,15 @@ const ROWS = [
   },
   {
     folder: 'app',
-    folders: ['base', 'engine', 'document', 'scene', 'report', 'print', 'store', 'editor'],
-    packages: ['react', 'react-dom', 'zustand', 'idb', '@fontsource/[^/]+'],
+    folders: ['base', 'engine', 'document', 'menu', 'scene', 'report', 'print', 'store', 'editor'],
+    packages: ['react', 'react-dom', 'zustand', 'idb', '@tanstack/react-virtual', '@fontsource/[^/]+'],
     // The demo playbook, which a new user starts from.
     data: ['demo-data'],
     why: 'The place where everything is wired together. Nothing imports it, and it stays off the headless check.',
   },
   {
     folder: 'cli',
-    folders: ['base', 'engine', 'document', 'scene', 'report', 'print'],
+    folders: ['base', 'engine', 'document', 'menu', 'scene', 'report', 'print'],
     packages: [],
     node: true,
     why: 'Proves every day that the core runs without a browser; the only folder of src that may read files.',

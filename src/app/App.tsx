@@ -1,10 +1,10 @@
-import { useState, type DragEvent, type ReactElement } from 'react';
+import { lazy, Suspense, useState, type DragEvent, type ReactElement } from 'react';
 import { Banners } from './Banners.tsx';
 import { BoardPanel } from './board/BoardPanel.tsx';
 import { CallPanel } from './call/CallPanel.tsx';
 import { FileDialogs } from './dialogs/FileDialogs.tsx';
 import { useFiles } from './files/useFiles.ts';
-import { Header } from './header/Header.tsx';
+import { Header, type Screen } from './header/Header.tsx';
 import { PlayersPanel } from './players/PlayersPanel.tsx';
 import { PrintDialog } from './print/PrintDialog.tsx';
 import { ReportPanel } from './report/ReportPanel.tsx';
@@ -13,17 +13,29 @@ import { useNotice } from './session/session.ts';
 import type { Started } from './session/start.ts';
 import { useShortcuts } from './shortcuts.ts';
 
+/** Loaded when it is first looked at. */
+const MenuScreen = lazy(async () => ({ default: (await import('./menu/MenuScreen.tsx')).MenuScreen }));
+
 /** The whole screen. */
 export function App({ damaged }: { readonly damaged: Started['damaged'] }): ReactElement {
   const files = useFiles();
   const model = useBoardModel();
   const [printing, setPrinting] = useState(false);
+  const [screen, setScreen] = useState<Screen>('board');
   useShortcuts();
   return (
     <div className="app" onDragOver={allowFiles} onDrop={(event) => dropFile(event, files.choose)}>
-      <Header files={files} onPrint={() => setPrinting(true)} />
+      <Header files={files} screen={screen} onScreen={setScreen} onPrint={() => setPrinting(true)} />
       <Banners damaged={damaged} />
-      {'missing' in model ? <Lacking missing={model.missing} /> : <Workspace model={model} />}
+      {screen === 'menu' ? (
+        <Suspense fallback={<main className="workspace-empty" aria-busy="true" />}>
+          <MenuScreen onBoard={() => setScreen('board')} />
+        </Suspense>
+      ) : 'missing' in model ? (
+        <Lacking missing={model.missing} />
+      ) : (
+        <Workspace model={model} />
+      )}
       <NoticeLine />
       <FileDialogs files={files} />
       {printing && <PrintDialog onClose={() => setPrinting(false)} />}

@@ -1,19 +1,13 @@
 import type { ReactElement } from 'react';
 import type { Playbook } from '../../document/index.ts';
-import { PLACES, TURNS, type Place, type Turn } from '../../engine/index.ts';
+import { PLACES, TURNS, type Place } from '../../engine/index.ts';
 import { SPOT_WORDS } from '../../report/index.ts';
 import { sameParts, standInCall, type Board } from '../../store/index.ts';
 import { Radios, Select, type Option } from '../parts/Choice.tsx';
 import { useApp, useSession } from '../session/session.ts';
 import { CallButtons } from './CallButtons.tsx';
 import { Together } from './Together.tsx';
-
-/** How the second pressure is turned, as a coach would say it. */
-export const TURN_WORDS: Readonly<Record<Turn, string>> = {
-  own: 'by its own rule',
-  same: 'to the same side as the first',
-  opposite: 'to the side opposite the first',
-};
+import { TURN_WORDS } from './turnWords.ts';
 
 /** What is called, and against what. */
 export function CallPanel(): ReactElement {

@@ -4,13 +4,18 @@ import { useApp, useSession, useTravel } from '../session/session.ts';
 import { PlaybookName } from './PlaybookName.tsx';
 import { SavedState } from './SavedState.tsx';
 
+/** The two screens of the app: one call in one look, and all of them at once. */
+export type Screen = 'board' | 'menu';
+
 interface Props {
   readonly files: Files;
+  readonly screen: Screen;
+  readonly onScreen: (screen: Screen) => void;
   readonly onPrint: () => void;
 }
 
 /** The name of the app and of the playbook, and what concerns the playbook as a whole. */
-export function Header({ files, onPrint }: Props): ReactElement {
+export function Header({ files, screen, onScreen, onPrint }: Props): ReactElement {
   const { store } = useSession();
   // Followed only so that the two buttons know when there is something to undo.
   useApp((state) => state.playbook);
@@ -21,6 +26,13 @@ export function Header({ files, onPrint }: Props): ReactElement {
   return (
     <header className="app-header">
       <h1>Gapwright</h1>
+      <nav className="screens" aria-label="Screens">
+        {SCREENS.map(({ id, name }) => (
+          <button key={id} type="button" aria-current={id === screen ? 'page' : undefined} onClick={() => onScreen(id)}>
+            {name}
+          </button>
+        ))}
+      </nav>
       <PlaybookName />
       <SavedState onSave={files.save} />
       <div className="header-buttons">
@@ -57,3 +69,8 @@ export function Header({ files, onPrint }: Props): ReactElement {
     </header>
   );
 }
+
+const SCREENS: readonly { readonly id: Screen; readonly name: string }[] = [
+  { id: 'board', name: 'Board' },
+  { id: 'menu', name: 'Whole menu' },
+];

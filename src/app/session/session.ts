@@ -2,6 +2,7 @@ import { createContext, useCallback, useContext, useSyncExternalStore } from 're
 import type { Playbook } from '../../document/index.ts';
 import type { Analyst, AppState, AppStore, Commit } from '../../store/index.ts';
 import type { Saved, Saver } from '../files/saver.ts';
+import type { MenuBook } from '../menu/menuBook.ts';
 import type { Suggester } from '../suggest/suggester.ts';
 import type { Notice, Notices } from './notices.ts';
 import { problemText } from './problemText.ts';
@@ -17,6 +18,7 @@ export interface Session {
   readonly store: AppStore;
   readonly analyst: Analyst;
   readonly suggester: Suggester;
+  readonly menu: MenuBook;
   readonly saver: Saver;
   readonly notices: Notices;
   /** The playbook as it last went to or came from a file; anything else is in no file. */

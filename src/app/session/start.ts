@@ -3,6 +3,8 @@ import { createAnalyst, createAppStore, type AppStore } from '../../store/index.
 import { browserKeeper, type Keeper } from '../files/keep.ts';
 import { askForTurn } from '../files/lock.ts';
 import { createSaver, type Saver } from '../files/saver.ts';
+import { createMenuBook } from '../menu/menuBook.ts';
+import { startGridWorker } from '../menu/startWorker.ts';
 import { startSearcher } from '../suggest/searcher.ts';
 import { createSuggester } from '../suggest/suggester.ts';
 import { now } from './clock.ts';
@@ -39,6 +41,7 @@ export async function start(): Promise<Started> {
     store,
     analyst: createAnalyst(),
     suggester: createSuggester(startSearcher),
+    menu: createMenuBook(startGridWorker),
     saver,
     notices,
     inFile: inFileFrom(kept === null ? playbook : null),

@@ -1,0 +1,9 @@
+/** The whole menu at once: every call, and every pair of pressures, against every look at every ball spot. */
+export * from './types.ts';
+export * from './filter.ts';
+export * from './grid.ts';
+export * from './cells.ts';
+export * from './ranking.ts';
+export { createMenuJudge, summaryOf, type MenuJudge } from './judge.ts';
+export { keepSame } from './keepSame.ts';
+export { createNumbers, keysOf, type KeyOf, type NumberOf } from './keys.ts';
