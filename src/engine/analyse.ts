@@ -1,3 +1,4 @@
+import { because, datum } from './because.ts';
 import { runChecks } from './checks/runChecks.ts';
 import type { Draft } from './checks/defineCheck.ts';
 import { applyWaivers } from './waivers.ts';
@@ -15,7 +16,15 @@ export function analyse(setup: Setup): Analysis {
   if (motion === null) return judge({ ...work(setup), motion: null });
   const moved = setup.look.players.map((man) => (man.id === motion.player ? { ...man, ...motion.to } : man));
   const atSnap = work({ ...setup, look: { ...setup.look, players: moved } });
-  return judge({ ...atSnap, setup, motion: effectOf(work(setup), atSnap) });
+  const before = work(setup);
+  return judge({ ...atSnap, setup, choice: choiceAfter(before, atSnap), motion: effectOf(before, atSnap) });
+}
+
+/** The choice of an either-or call as the ball is snapped; where the motion makes it another half, that is a reason of it. */
+function choiceAfter({ choice: before }: Worked, { choice }: Worked): Analysis['choice'] {
+  if (before === null || choice === null || before.ran === choice.ran) return choice;
+  const turned = because('before the motion it is {which}', { which: datum.pressure(before.ran) });
+  return { ...choice, because: { ...choice.because, because: [...choice.because.because, turned] } };
 }
 
 /** The findings of all checks, the waived ones marked; what they could not judge; and the worst of it. */

@@ -134,5 +134,6 @@ export function mirrorSetup(setup: Setup): Setup {
         ? setup.combination
         : { ...setup.combination, key: mirrorTests(setup.combination.key) },
     coverage: mirrorCoverage(setup.coverage),
+    secondCoverage: setup.secondCoverage === null ? null : mirrorCoverage(setup.secondCoverage),
   };
 }

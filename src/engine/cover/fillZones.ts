@@ -3,7 +3,7 @@ import { because, datum, fact } from '../because.ts';
 import { matchSeekers, type Seeker } from '../complete/matchGaps.ts';
 import type { Man } from '../complete/ownGaps.ts';
 import { allHold } from '../resolve/holds.ts';
-import { findSide } from '../resolve/names.ts';
+import { findSide, gapsThatExist } from '../resolve/names.ts';
 import { findWho } from '../resolve/who.ts';
 import { ROOMS, type Side, type Zone } from '../vocabulary.ts';
 import type { Aligned, Coverage, DropJob, FilledZone, LookFacts, LookNames, RoleId } from '../types/index.ts';
@@ -23,7 +23,9 @@ export interface ZonesFilled {
 
 /**
  * Stage 6 for zones. Men told to drop fill the zones they are told; a needed zone nobody drops to goes to somebody who is
- * free: told nothing, or told by the shell to a zone that another man already fills. Without a call side nothing is needed.
+ * free: told nothing, or told by the shell to a zone that another man fills as well. Of several told to one zone he keeps it
+ * whom the rush sent there, else whoever leaves the fewest zones empty, the most natural taker first. Without a call side
+ * nothing is needed.
  */
 export function fillZones(
   men: readonly Man[],
@@ -33,47 +35,77 @@ export function fillZones(
 ): ZonesFilled {
   if (callSide === null) return { men, zones: [] };
   const needs = needsHere(coverage, callSide, facts, men);
-  const told = new Map<number, Man>();
-  for (const man of men) {
-    const item = needs.findIndex((need, index) => !told.has(index) && dropsTo(man, need));
-    if (item >= 0) told.set(item, man);
-  }
-  const missing = needs.map((_, index) => index).filter((index) => !told.has(index));
-  const free = men
-    .filter((man) => isFree(man) && ![...told.values()].includes(man))
-    .sort(
-      compareBy(
-        (man) => ROOMS.indexOf(man.aligned.role.room),
-        (man) => man.aligned.role.id,
-      ),
-    );
+  const { kept, open, free } = whoIsTold(men, needs);
   const matching = matchSeekers(
-    missing.length,
-    free.map((man): Seeker => seekerOf(man, missing, needs)),
+    open.length,
+    free.map((man): Seeker => seekerOf(man, open, needs)),
   );
-  const filled = new Map<number, Man>();
-  matching.taken.forEach((taken, index) => {
-    const item = taken === null ? undefined : missing[taken];
+  const taken = new Map<number, Man>();
+  matching.taken.forEach((place, index) => {
+    const item = place === null ? undefined : open[place];
     const man = free[index];
-    if (item !== undefined && man !== undefined) filled.set(item, man);
+    if (item !== undefined && man !== undefined) taken.set(item, man);
   });
   const zones = needs.map((need, index): FilledZone => {
-    const man = told.get(index) ?? filled.get(index);
-    const proof = matching.proofs.get(missing.indexOf(index));
+    const man = kept.get(index) ?? taken.get(index) ?? null;
+    const how = man === null ? null : dropsTo(man, need) ? 'told' : 'filled';
+    const proof = matching.proofs.get(open.indexOf(index));
     const reachable = proof?.seekers.flatMap((each) => free[each]?.aligned.role.id ?? []) ?? [];
     return {
       zone: need.zone,
       side: need.side,
       by: man?.aligned.role.id ?? null,
-      how: told.has(index) ? 'told' : filled.has(index) ? 'filled' : null,
-      because: zoneBecause(man ?? null, told.has(index)),
-      proof: man === undefined ? { zones: proof?.items.length ?? 1, reachable } : null,
+      how,
+      because: zoneBecause(man, how === 'told'),
+      proof: man === null ? { zones: proof?.items.length ?? 1, reachable } : null,
     };
   });
-  const jobs = new Map(
-    [...filled].flatMap(([item, man]) => (needs[item] === undefined ? [] : [[man, needs[item]] as const])),
+  const moves = new Map(
+    [...taken].flatMap(([item, man]) => {
+      const need = needs[item];
+      return need === undefined || dropsTo(man, need) ? [] : [[man, need] as const];
+    }),
   );
-  return { men: men.map((man) => withZone(man, jobs.get(man))), zones };
+  return { men: men.map((man) => withZone(man, moves.get(man), facts)), zones };
+}
+
+/** Who keeps the zone he is told, the zones that are open to the others, and the men who may take one of these. */
+function whoIsTold(
+  men: readonly Man[],
+  needs: readonly Need[],
+): { readonly kept: ReadonlyMap<number, Man>; readonly open: readonly number[]; readonly free: readonly Man[] } {
+  const kept = new Map<number, Man>();
+  const open: number[] = [];
+  needs.forEach((need, index) => {
+    // A zone may be needed twice: a man who keeps the one does not fill the other.
+    const told = men.filter((man) => dropsTo(man, need) && ![...kept.values()].includes(man)).sort(byTaker(need));
+    const byShell = told.filter(isFree);
+    const sent = told.find((man) => isSure(man) && !isFree(man));
+    // A man who is told two things is not counted on while somebody else is told the same.
+    const [only] = byShell.length === 0 ? told : byShell;
+    const keeper = sent ?? (byShell.length > 1 ? undefined : only);
+    if (keeper === undefined) open.push(index);
+    else kept.set(index, keeper);
+  });
+  const keepers = [...kept.values()];
+  const free = men.filter((man) => isFree(man) && !keepers.includes(man)).sort(naturalOrder);
+  return { kept, open, free };
+}
+
+/** An order that has no left and right in it: a flipped look must get the flipped answer. */
+const naturalOrder = compareBy(
+  (man: Man) => ROOMS.indexOf(man.aligned.role.room),
+  (man: Man) => man.aligned.role.id,
+);
+
+const rankOf = (man: Man, need: Need): number => {
+  const rank = need.takers.indexOf(man.aligned.role.id);
+  return rank < 0 ? need.takers.length : rank;
+};
+
+/** The most natural taker first. */
+function byTaker(need: Need): (a: Man, b: Man) => number {
+  return (a, b) => rankOf(a, need) - rankOf(b, need) || naturalOrder(a, b);
 }
 
 function needsHere(coverage: Coverage, callSide: Side, facts: LookFacts, men: readonly Man[]): readonly Need[] {
@@ -96,20 +128,30 @@ function dropsTo(man: Man, need: Need): boolean {
   return job?.kind === 'drop' && job.zone === need.zone && job.side === need.side;
 }
 
+/** What he is told is one thing, and it can be done. */
+function isSure({ combined }: Man): boolean {
+  return combined.status !== 'conflict' && combined.status !== 'unresolved';
+}
+
 /** Told nothing, or only given a zone by the shell. */
 function isFree(man: Man): boolean {
-  const { status, first, second, from, job } = man.combined;
-  if (status === 'conflict' || status === 'unresolved') return false;
+  if (!isSure(man)) return false;
+  const { first, second, from, job } = man.combined;
   if (job === null) return man.base.pass === 'none';
   const telling = from === 'first' ? first : from === 'second' ? second : null;
   return job.kind === 'drop' && telling?.kind === 'told' && telling.basis === 'coverage';
 }
 
-function seekerOf(man: Man, missing: readonly number[], needs: readonly Need[]): Seeker {
+/** A man leaves the zone he is told only if that fills one more zone. */
+const LEAVE_COST = 1000;
+
+function seekerOf(man: Man, open: readonly number[], needs: readonly Need[]): Seeker {
   const costs = new Map<number, number>();
-  missing.forEach((item, index) => {
-    const rank = needs[item]?.takers.indexOf(man.aligned.role.id) ?? -1;
-    if (rank >= 0) costs.set(index, rank);
+  open.forEach((item, index) => {
+    const need = needs[item];
+    if (need === undefined) return;
+    if (dropsTo(man, need)) costs.set(index, rankOf(man, need));
+    else if (need.takers.includes(man.aligned.role.id)) costs.set(index, LEAVE_COST + rankOf(man, need));
   });
   return { name: man.aligned.role.id, costs };
 }
@@ -122,12 +164,18 @@ function zoneBecause(man: Man | null, told: boolean): FilledZone['because'] {
     : because('{who} is free and may take it', who, fact('nobody else drops there'));
 }
 
-/** A man who fills a zone keeps whatever gaps he may fit and takes the zone as his job. */
-function withZone(man: Man, need: Need | undefined): Man {
+/**
+ * A man who fills a zone takes it as his job and keeps whatever gaps he may fit; one who was told nothing keeps those of his
+ * base front, for he plays run first and drops when it is a pass.
+ */
+function withZone(man: Man, need: Need | undefined, facts: LookFacts): Man {
   if (need === undefined) return man;
   const before = man.combined.job;
+  const mySide = man.aligned.place === 'middle' ? null : man.aligned.place;
   const run: DropJob<LookNames>['run'] =
-    before?.kind === 'drop' ? { ...before.run, support: null } : { fits: [], firm: false, support: null };
+    before?.kind === 'drop'
+      ? { ...before.run, support: null }
+      : { fits: gapsThatExist(man.base.gaps, { facts, callSide: null, mySide }), firm: false, support: null };
   return {
     ...man,
     combined: {

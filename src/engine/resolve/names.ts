@@ -1,5 +1,6 @@
 import { compareBy, ok, refused, type Result } from '../../base/index.ts';
 import { because, datum, fact } from '../because.ts';
+import { gapsEqual } from '../gaps.ts';
 import { GAP_LETTERS, type BodyName, type Side } from '../vocabulary.ts';
 import type { Because, Gap, GapRef, LookFacts, PlayerId, ReceiverRef, SideRef, SurfaceBody } from '../types/index.ts';
 import { signOf } from '../facts/surface.ts';
@@ -84,7 +85,12 @@ export function findGap(ref: GapRef, context: NameContext): Found<Gap> {
   }
 }
 
-/** Several gaps at once: all of them, or the first reason one is missing. */
+/** Each gap once: a rule may name one gap two ways, the edge and the letter it has in this look. */
+function eachOnce(gaps: readonly Gap[]): readonly Gap[] {
+  return gaps.filter((gap, index) => gaps.findIndex((other) => gapsEqual(other, gap)) === index);
+}
+
+/** Several gaps at once, each of them once: all of them, or the first reason one is missing. */
 export function findGaps(refs: readonly GapRef[], context: NameContext): Found<readonly Gap[]> {
   const gaps: Gap[] = [];
   for (const ref of refs) {
@@ -92,15 +98,17 @@ export function findGaps(refs: readonly GapRef[], context: NameContext): Found<r
     if (!gap.ok) return gap;
     gaps.push(gap.value);
   }
-  return ok(gaps);
+  return ok(eachOnce(gaps));
 }
 
-/** Those of the gaps that exist in this look; for lists of gaps a man may fit, where a missing one is no fault. */
+/** Those of the gaps that exist in this look, each once; for lists of gaps a man may fit, where a missing one is no fault. */
 export function gapsThatExist(refs: readonly GapRef[], context: NameContext): readonly Gap[] {
-  return refs.flatMap((ref) => {
-    const gap = findGap(ref, context);
-    return gap.ok ? [gap.value] : [];
-  });
+  return eachOnce(
+    refs.flatMap((ref) => {
+      const gap = findGap(ref, context);
+      return gap.ok ? [gap.value] : [];
+    }),
+  );
 }
 
 /**

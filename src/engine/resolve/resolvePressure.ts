@@ -1,3 +1,4 @@
+import { compareBy } from '../../base/index.ts';
 import { because, datum } from '../because.ts';
 import type { Basis, Side, Turn } from '../vocabulary.ts';
 import type {
@@ -80,14 +81,14 @@ export function resolvePressure(
   aligned: ByRole,
 ): ResolvedPressure {
   const tellings = new Map<RoleId, Telling>();
-  const lost: Because[] = [];
+  const lost: { readonly who: Who; readonly why: Because }[] = [];
   const again: ResolvedPressure['again'][number][] = [];
-  if (side.kind === 'tie') return { side, tellings, lost, again };
+  if (side.kind === 'tie') return { side, tellings, lost: [], again };
   const findMan = (who: Who) => findWho(who, side.side, aligned);
   for (const rule of rulesOf(pressure, coverage)) {
     const man = findMan(rule.who);
     if (!man.ok) {
-      lost.push(man.problem);
+      lost.push({ who: rule.who, why: man.problem });
       continue;
     }
     const place = aligned.get(man.value)?.place ?? 'middle';
@@ -103,8 +104,15 @@ export function resolvePressure(
       again.push({ role: man.value, kept: heard.job, heard: job.value });
     }
   }
-  return { side, tellings, lost, again };
+  return { side, tellings, lost: lost.sort(byName).map(({ why }) => why), again };
 }
+
+/** Rules that reach nobody, in an order that does not hang on the order of the rules: roles, groups, the call side first. */
+const byName = compareBy(
+  ({ who }: { readonly who: Who }) => (who.kind === 'role' ? 0 : 1),
+  ({ who }: { readonly who: Who }) => (who.kind === 'role' ? who.role : who.group),
+  ({ who }: { readonly who: Who }) => (who.kind === 'group' && who.side === 'away' ? 1 : 0),
+);
 
 function tellingOf(
   { basis, preSnap }: Rule['cases'][number],
