@@ -18,10 +18,13 @@ import { frozen, gapText, LOOKS, mine, ODD, pressure, setup, tell, type ROLES } 
 const RIGHT: readonly SideStep[] = [{ kind: 'fixed', side: 'right' }];
 const LEFT: readonly SideStep[] = [{ kind: 'fixed', side: 'left' }];
 
-/** Ends in B inside the tackles, inside backers in A, outside backers on the edge, the nose both A. */
+/**
+ * Ends in B inside the tackles, who are the last of the line to rush and so keep the passer in when it is a pass; inside backers
+ * in A, outside backers on the edge, the nose both A.
+ */
 const BASE: Readonly<Partial<Record<(typeof ROLES)[number]['letter'], Front['roles'][number]['base']>>> = {
-  LE: { gaps: [mine('B')], style: 'one-gap', pass: 'rush' },
-  RE: { gaps: [mine('B')], style: 'one-gap', pass: 'rush' },
+  LE: { gaps: [mine('B')], style: 'one-gap', pass: 'contain' },
+  RE: { gaps: [mine('B')], style: 'one-gap', pass: 'contain' },
   M: { gaps: [mine('A')], style: 'one-gap', pass: 'none' },
   W: { gaps: [mine('A')], style: 'one-gap', pass: 'none' },
 };
@@ -30,8 +33,8 @@ const FRONT: Front = {
   roles: ODD.roles.map((entry) => ({ ...entry, base: BASE[entry.role] ?? entry.base })),
 };
 
-/** The outside backer off the edge. */
-const edge: readonly Tell[] = [tell('outside-call', 'path', 'rush C-call')];
+/** The outside backer off the edge: he is the last one outside, so he keeps the passer in. */
+const edge: readonly Tell[] = [tell('outside-call', 'path', 'contain C-call')];
 /** The inside backer of the call side through A, the nose opposite. */
 const insideA: readonly Tell[] = [
   tell('inside-call', 'path', 'rush A-call'),

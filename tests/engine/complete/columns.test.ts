@@ -10,7 +10,7 @@ import {
 import { frozen, gapText, LOOKS, pressure, setup, tell, THREE_DEEP } from '../book.ts';
 
 const RIGHT: readonly SideStep[] = [{ kind: 'fixed', side: 'right' }];
-const NOTHING: Coverage = { ...THREE_DEEP, tells: [] };
+const NOTHING: Coverage = { ...THREE_DEEP, needs: [], tells: [] };
 
 interface Row {
   readonly name: string;
@@ -29,11 +29,12 @@ interface Row {
  */
 const ROWS: readonly Row[] = [
   {
-    name: 'a lineman told nothing plays his base and rushes',
+    // The end of this front is the last man of the line and keeps the passer in; the nose only rushes (see below).
+    name: 'an end told nothing plays his base and contains on his side',
     man: 'RE',
     first: [],
     run: 'C-right',
-    pass: { kind: 'rush' },
+    pass: { kind: 'contain', side: 'right' },
   },
   { name: 'a linebacker told nothing plays his base', man: 'M', first: [], run: 'B-right', pass: { kind: 'none' } },
   { name: 'a corner told nothing has nothing', man: 'RC', first: [], run: '', pass: { kind: 'none' } },
@@ -74,11 +75,33 @@ const ROWS: readonly Row[] = [
     pass: { kind: 'none' },
   },
   {
-    name: 'a lineman who fits still rushes if it is a pass',
+    name: 'an end who fits another gap still does on pass what his front has him do',
     man: 'RE',
     first: [tell('end-call', 'movement', 'fit B-call')],
     run: 'B-right',
+    pass: { kind: 'contain', side: 'right' },
+  },
+  {
+    name: 'a nose who fits still rushes if it is a pass',
+    man: 'N',
+    first: [tell('@N', 'movement', 'fit A-call')],
+    run: 'A-right',
     pass: { kind: 'rush' },
+  },
+  {
+    name: 'sent to rush, an end does not contain unless he is told to',
+    man: 'LE',
+    first: [tell('end-away', 'movement', 'rush C-away')],
+    run: 'C-left',
+    pass: { kind: 'rush' },
+  },
+  {
+    name: 'a linebacker told nothing whom the shell needs in a zone plays run first: his gap stays his to fill',
+    man: 'M',
+    first: [],
+    coverage: { ...THREE_DEEP, tells: [] },
+    run: 'B-right',
+    pass: { kind: 'zone', zone: 'hook', side: 'right' },
   },
   {
     name: 'a drop that fits an open gap',

@@ -29,7 +29,7 @@ function owners(owned: OwnedGap): string {
 const print = ({ gaps }: Analysis): readonly string[] => gaps.map((owned) => `${gapText(owned.gap)} ${owners(owned)}`);
 
 const RIGHT: readonly SideStep[] = [{ kind: 'fixed', side: 'right' }];
-const NOTHING: Coverage = { ...THREE_DEEP, tells: [] };
+const NOTHING: Coverage = { ...THREE_DEEP, needs: [], tells: [] };
 
 interface Row {
   readonly name: string;
@@ -151,7 +151,7 @@ const ROWS: readonly Row[] = [
     look: '10 doubles',
     first: [tell('end-away', 'movement', 'rush B-away slant')],
     coverage: {
-      ...THREE_DEEP,
+      ...NOTHING,
       tells: [
         { who: who('outside-away'), cases: [{ when: [], job: ruleJob('drop seam-away') }] },
         { who: who('safety-away'), cases: [{ when: [], job: ruleJob('drop middle') }] },
@@ -164,7 +164,7 @@ const ROWS: readonly Row[] = [
     look: '10 doubles',
     first: [tell('@N', 'movement', 'rush A-call slant')],
     coverage: {
-      ...THREE_DEEP,
+      ...NOTHING,
       tells: [
         { who: who('outside-away'), cases: [{ when: [], job: ruleJob('drop seam-away') }] },
         { who: who('safety-away'), cases: [{ when: [], job: ruleJob('drop middle') }] },

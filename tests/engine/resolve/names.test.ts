@@ -87,11 +87,15 @@ describe('a gap', () => {
     expect(all(['A-call', 'A-away'])).toBe('A-right A-left');
     expect(all(['A-call', 'D-away', 'E-call'])).toBe('there is no D gap on the left');
     expect(all([])).toBe('');
+    // Beside a tight end the edge is D: two names, one gap.
+    expect(all(['edge-call', 'D-call', 'C-call'])).toBe('D-right C-right');
   });
 
   it('a list of gaps a man may fit keeps those that exist', () => {
     const some = gapsThatExist(['D-away', 'edge-away', 'E-call', 'D-call'].map(gapRef), context);
     expect(some.map(gapText)).toEqual(['C-left', 'D-right']);
+    const twice = gapsThatExist(['edge-call', 'D-call', 'C-away', 'edge-away'].map(gapRef), context);
+    expect(twice.map(gapText)).toEqual(['D-right', 'C-left']);
   });
 
   // Whatever a coach drags on the board is drawn, however absurd; the engine answers and does not break.
@@ -170,7 +174,16 @@ const RECEIVERS: readonly ReceiverRow[] = [
     ref: 'back',
     callSide: 'right',
     mySide: 'left',
-    found: 'there is no back in the backfield',
+    found: 'there is no back number 1 in the backfield',
+  },
+  { name: 'the farther of two backs', look: SPLIT, ref: 'back2', callSide: 'right', mySide: 'left', found: 'T' },
+  {
+    name: 'no second back',
+    look: TIGHT,
+    ref: 'back2',
+    callSide: 'right',
+    mySide: 'left',
+    found: 'there is no back number 2 in the backfield',
   },
 ];
 
