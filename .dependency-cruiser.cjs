@@ -72,7 +72,7 @@ const ROWS = [
   {
     folder: 'cli',
     folders: ['base', 'engine', 'document', 'menu', 'scene', 'report', 'print'],
-    packages: [],
+    packages: ['csv-stringify'],
     node: true,
     why: 'Proves every day that the core runs without a browser; the only folder of src that may read files.',
   },

@@ -2,7 +2,8 @@ import { compareBy, ok, refused, type Result } from '../base/index.ts';
 import { openDocument, refusalText, toSetup, type Playbook, type Refusal } from '../document/index.ts';
 import { analyse, type Call, type Look } from '../engine/index.ts';
 import { buildReport, reportJson, toText, type ReportEntry } from '../report/index.ts';
-import { readArgs, USAGE, type Options } from './args.ts';
+import { readArgs, USAGE, type GridOptions, type Options } from './args.ts';
+import { gridKind, writeGrid } from './grid.ts';
 
 /** The world the check runs in: one file to read, and two streams to write to. */
 export interface Io {
@@ -32,7 +33,18 @@ export function run(argv: readonly string[], io: Io): number {
     io.err([`${options.value.file} is refused:`, ...chosen.problem, ''].join('\n'));
     return REFUSED;
   }
-  return check(chosen.value, options.value, io);
+  const { grid } = options.value;
+  return grid === null ? check(chosen.value, options.value, io) : checkGrid(chosen.value, grid, options.value, io);
+}
+
+/** The verdicts of a grid, line by line. */
+function checkGrid(chosen: Chosen, asked: GridOptions, { spots, json }: Options, io: Io): number {
+  const kind = gridKind(chosen.playbook, asked);
+  if (!kind.ok) {
+    io.err(`${refusalText(kind.problem)}\n`);
+    return REFUSED;
+  }
+  return writeGrid({ ...chosen, kind: kind.value, spots, json }, io.out) ? STOP : NOTHING_AT_STOP;
 }
 
 /** A playbook, and the calls and looks of it that are asked for. */

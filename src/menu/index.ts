@@ -7,3 +7,4 @@ export * from './ranking.ts';
 export { createMenuJudge, summaryOf, type MenuJudge } from './judge.ts';
 export { keepSame } from './keepSame.ts';
 export { createNumbers, keysOf, type KeyOf, type NumberOf } from './keys.ts';
+export { linesOf, type MenuLine } from './lines.ts';
