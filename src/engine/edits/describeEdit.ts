@@ -1,6 +1,6 @@
 import { assertNever } from '../../base/index.ts';
 import { because, datum, fact } from '../because.ts';
-import type { Because, SideStep, Yards } from '../types/index.ts';
+import type { Because, PreSnap, SideStep, Yards } from '../types/index.ts';
 import { describeJob } from './describeJob.ts';
 import type { Edit, JobChange, SurfaceTest } from './edit.ts';
 
@@ -113,10 +113,17 @@ function describeChange(
     const jobs = to.cases.map((each) => describeJob(each.job));
     return because('in {which} tell {who} what the other pressure tells him', data, ...jobs);
   }
-  const job = describeJob(to.told.job);
+  const { job, preSnap } = to.told;
+  const told = [describeJob(job), ...(preSnap === null ? [] : [describePreSnap(preSnap)])];
   return to.at === null
-    ? because('in {which} tell {who} another job', data, job)
-    : because('in {which} tell {who} another job in his case {n}', { ...data, n: datum.number(to.at + 1) }, job);
+    ? because('in {which} tell {who} another job', data, ...told)
+    : because('in {which} tell {who} another job in his case {n}', { ...data, n: datum.number(to.at + 1) }, ...told);
+}
+
+function describePreSnap(preSnap: PreSnap): Because {
+  return preSnap.kind === 'heels'
+    ? because('before the snap he stands on the heels of {who}', { who: datum.who(preSnap.of) })
+    : because('before the snap he stands {y} yards deep', { y: datum.number(preSnap.depth) });
 }
 
 function describeSurface({ side, compare, count }: SurfaceTest): Because {

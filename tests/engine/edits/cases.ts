@@ -554,4 +554,89 @@ const COUNTS: readonly Case[] = [
   },
 ];
 
-export const CASES: readonly Case[] = [...TELLINGS, ...SIDES, ...RULES, ...GAPS, ...EDGES, ...COVER, ...COUNTS];
+/*
+ * First and second, never one wave: K. Bowers, "Shuffle to Sprint Technique for 2-Players in Hot Pressures", X&O Labs, 2022; do
+ * not blitz from depth: "5 Tips for Developing a Blitz", MatchQuarters. When they meet, and what is too far, are estimates.
+ */
+const PATHS: readonly Case[] = [
+  {
+    name: 'an end loops into the backer who comes inside him: the backer waits, or the end',
+    look: tightEnd,
+    first: pressure('p', [
+      tell('end-call', 'movement', 'rush C-call loop'),
+      tell('outside-call', 'path', 'rush B-call'),
+    ]),
+    rule: 'path.crossing',
+    offers: [
+      'p outside-call: path rush B-call second:end-call',
+      'p end-call: movement rush C-call loop second:outside-call',
+      'p end-call: movement rush C-call loop first:outside-call',
+      'p outside-call: nothing',
+      'leave p out against look',
+    ],
+  },
+  {
+    name: 'two inside backers cross, each told to wait for the other: one goes first, or does not wait',
+    look: doubles,
+    first: pressure('p', [
+      tell('inside-call', 'path', 'rush A-away second:inside-away'),
+      tell('inside-away', 'path', 'rush A-call second:inside-call'),
+    ]),
+    rule: 'path.crossing',
+    offers: [
+      'p inside-away: path rush A-call first:inside-call',
+      'p inside-call: path rush A-away first:inside-away',
+      'p inside-away: path rush A-call',
+      'p inside-call: path rush A-away',
+    ],
+  },
+  {
+    name: 'a safety comes from depth: nearer by hand, up by the pressure’s word, or not at all',
+    look: doubles,
+    first: pressure('p', [tell('safety-call', 'path', 'rush B-call')]),
+    rule: 'align.reach',
+    offers: [
+      'stand SS at 5,8.25 against look',
+      'p safety-call: path rush B-call, 6 deep',
+      'p safety-call: nothing',
+      'leave p out against look',
+    ],
+  },
+  {
+    name: 'the nose drops to the curl-flat: he does not',
+    look: doubles,
+    first: pressure('p', [tell('@N', 'movement', 'drop curl-flat-call')]),
+    rule: 'align.reach',
+    offers: ['p @N on at-most 2 call: nothing', 'p @N: nothing'],
+    keeps: ['p @N: movement drop curl-flat-call, 6 deep'],
+  },
+  {
+    name: 'the far inside backer has the widest receiver: nearer, or another shell',
+    look: tightEnd,
+    first: pressure('p', []),
+    coverage: shell('Far', [['inside-away', 'man #1-call']]),
+    shells,
+    rule: 'align.reach',
+    offers: ['stand W at 2.75,4.5 against look', 'play three-deep'],
+  },
+  {
+    name: 'an inside backer has the deep third, and the corner is free: the corner takes it',
+    look: doubles,
+    spot: 'left',
+    first: pressure('p', []),
+    coverage: threeDeep({ 'inside-call': 'drop third-call', 'corner-call': null }),
+    rule: 'align.reach',
+    offers: ['own corner-call: drop third-call'],
+  },
+];
+
+export const CASES: readonly Case[] = [
+  ...TELLINGS,
+  ...SIDES,
+  ...RULES,
+  ...GAPS,
+  ...EDGES,
+  ...COVER,
+  ...COUNTS,
+  ...PATHS,
+];

@@ -1,4 +1,4 @@
-import { printRuleJob, type LookTest, type TellCase, type Who } from '../../../src/engine/index.ts';
+import { printRuleJob, type LookTest, type PreSnap, type TellCase, type Who } from '../../../src/engine/index.ts';
 import type { Edit, JobChange } from '../../../src/engine/edits/index.ts';
 
 /** `end-call` or `@N`, as a test writes it. */
@@ -23,8 +23,14 @@ const caseText = ({ when, basis, job }: TellCase): string =>
 function changeText(to: JobChange): string {
   if (to.kind === 'other') return `as the other: ${to.cases.map(caseText).join(' / ')}`;
   const at = to.at === null ? '' : `case ${to.at}: `;
-  return `${at}${to.told.basis} ${printRuleJob(to.told.job)}`;
+  const { basis, job, preSnap } = to.told;
+  return `${at}${basis} ${printRuleJob(job)}${preSnapText(preSnap)}`;
 }
+
+const preSnapText = (preSnap: PreSnap | null): string => {
+  if (preSnap === null) return '';
+  return preSnap.kind === 'heels' ? `, on the heels of ${whoText(preSnap.of)}` : `, ${preSnap.depth} deep`;
+};
 
 /** An edit in one line: what a row of a test table says. Everything an edit changes is in its line. */
 export function printEdit(edit: Edit): string {

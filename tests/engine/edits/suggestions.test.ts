@@ -91,6 +91,7 @@ describe('rules', () => {
     'look.illegal': 'the fault is in the drawing of the look, not in the call',
     'words.two-meanings': 'the fault is in the staff dictionary, not in the call',
     'align.tell': 'moving late, or showing it every time, is coaching and not another call',
+    'rush.unblocked-answer': 'it says how the rush meets a protection; nothing is wrong with the call',
   };
   const analysis = analyse(setup({ look: LOOKS['11 tight end'], first: pressure('p', []) }));
   const finding = (rule: string): Finding => ({

@@ -70,11 +70,24 @@ export function retold(
   role: RoleId,
   change: (job: RuleJob, which: Half) => RuleJob | null,
 ): readonly Edit[] {
-  return tellsOf(bench, role).flatMap((tell): readonly Edit[] => {
-    const { which, pressure, who, now } = tell;
+  return toldOtherwise(bench, role, (now, which) => {
     const job = change(now.job, which);
-    if (job === null || JSON.stringify(job) === JSON.stringify(now.job)) return [];
-    const to = { kind: 'given', at: placeOfCase(tell), told: { ...told(now), job } } as const;
+    return job === null ? null : { ...now, job };
+  });
+}
+
+/** The same for all he is told: the job, and where it has him stand before the snap. */
+export function toldOtherwise(
+  bench: Bench,
+  role: RoleId,
+  change: (now: Told, which: Half) => Told | null,
+): readonly Edit[] {
+  return tellsOf(bench, role).flatMap((tell): readonly Edit[] => {
+    const { which, pressure, who } = tell;
+    const now = told(tell.now);
+    const changed = change(now, which);
+    if (changed === null || JSON.stringify(changed) === JSON.stringify(now)) return [];
+    const to = { kind: 'given', at: placeOfCase(tell), told: changed } as const;
     return [{ kind: 'job', which, pressure: pressure.id, who, to }];
   });
 }

@@ -7,6 +7,7 @@ import type { Library } from '../library.ts';
 import { leaveOuts, shells, swap, turns } from './callWide.ts';
 import * as edges from './gapsAndEdges.ts';
 import { settle, toldNothing } from './oneMan.ts';
+import { meetingApart, nearerToJob } from './paths.ts';
 import * as duties from './shellDuties.ts';
 import * as sides from './callSides.ts';
 import { legalSpot, nearerSpots } from './standing.ts';
@@ -286,6 +287,8 @@ export const RECIPES: ReadonlyMap<string, Recipe> = new Map<string, Recipe>([
   ['line.too-far', tooFar],
   ['lane.empty', lane],
   ['rush.count', rushCount],
+  ['align.reach', edits(nearerToJob)],
+  ['path.crossing', edits(meetingApart)],
   ['look.illegal', none(fact('the fault is in the drawing of the look, not in the call'))],
   ['words.two-meanings', none(fact('the fault is in the staff dictionary, not in the call'))],
   ['align.tell', none(fact('moving late, or showing it every time, is coaching and not another call'))],

@@ -40,9 +40,23 @@ export function nearerSpots(bench: Bench, role: RoleId, gap: Gap): readonly Edit
   if (man === undefined || target === undefined) return [];
   return techniqueSpots(bench)
     .filter((x) => (x - man.x) * (x - target.x) <= 0 && Math.abs(x - man.x) > 1e-6)
-    .filter((x) => isFree(bench, man, x))
+    .filter((x) => isFree(bench, man, { x, y: man.y }))
     .toSorted(compareBy((x) => Math.round(Math.abs(x - man.x) * 1000)))
     .map((x) => stand(bench, role, { x, y: man.y }));
+}
+
+/** Shares of his way that a man is stood nearer, the smallest first. */
+const NEARER = [0.25, 0.5, 0.75] as const;
+
+/** Spots on the way to a place, the nearest to him first: behind the neutral zone, in bounds and nobody else's. */
+export function onTheWay(bench: Bench, role: RoleId, to: Point): readonly Edit[] {
+  const man = bench.aligned.get(role);
+  if (man === undefined) return [];
+  const { left, right } = bench.analysis.facts.sidelines;
+  return NEARER.map((share) => ({ x: man.x + (to.x - man.x) * share, y: man.y + (to.y - man.y) * share }))
+    .filter((at) => at.y >= HAND_DOWN && at.x >= left + IN_BOUNDS && at.x <= right - IN_BOUNDS)
+    .filter((at) => isFree(bench, man, at))
+    .map((at) => stand(bench, role, at));
 }
 
 /** Every technique on a body that is there, as a distance from the ball, each once. */
@@ -55,8 +69,8 @@ function techniqueSpots(bench: Bench): readonly Yards[] {
   return [...new Set(spots)];
 }
 
-function isFree(bench: Bench, man: Aligned, x: Yards): boolean {
+function isFree(bench: Bench, man: Aligned, { x, y }: Point): boolean {
   return bench.men.every(
-    ({ aligned }) => aligned.role.id === man.role.id || Math.hypot(aligned.x - x, aligned.y - man.y) >= BODY,
+    ({ aligned }) => aligned.role.id === man.role.id || Math.hypot(aligned.x - x, aligned.y - y) >= BODY,
   );
 }
