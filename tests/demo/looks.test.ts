@@ -34,7 +34,7 @@ describe('the looks', () => {
 
   it('begin with an ordinary one', () => {
     const [first] = playbook.looks;
-    expect(first?.name).toBe('11 doubles, tight end right');
+    expect(first?.name).toBe('11 doubles, tight end flexed right');
   });
 
   // No more than four off the line and five linemen: NFHS Rule 7-2-5-a and -b (2019). Seven on the line, as this staff draws

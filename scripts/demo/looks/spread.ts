@@ -4,6 +4,20 @@ import { block, DEEP, GUN, LINE, look, OFF, PISTOL, run, runOrThrow, TACKLES_RIG
 
 export const spread: readonly Look[] = [
   look(
+    'flexed-11',
+    '11 doubles, tight end flexed right',
+    { Q: [0, GUN], B: [1.5, GUN], Y: [6.5, OFF], X: [-14, LINE], H: [-7.5, OFF], Z: [14, LINE] },
+    {
+      runs: [
+        runOrThrow('outside-zone', 'left'),
+        run('inside-zone', 'left'),
+        run('jet-sweep', 'right'),
+        run('quarterback-draw', 'right'),
+      ],
+      protections: [block('half-slide-six', 'left'), block('full-slide-six', 'left')],
+    },
+  ),
+  look(
     'tight-11',
     '11 doubles, tight end right',
     { Q: [0, GUN], B: [-1.5, GUN], Y: TE_RIGHT, X: [-14, LINE], H: [-7.5, OFF], Z: [13, OFF] },
@@ -111,20 +125,6 @@ export const spread: readonly Look[] = [
         run('power', 'left'),
       ],
       protections: [block('half-slide-six', 'right'), block('half-slide-end', 'right')],
-    },
-  ),
-  look(
-    'flexed-11',
-    '11 doubles, tight end flexed right',
-    { Q: [0, GUN], B: [1.5, GUN], Y: [6.5, OFF], X: [-14, LINE], H: [-7.5, OFF], Z: [14, LINE] },
-    {
-      runs: [
-        runOrThrow('outside-zone', 'left'),
-        run('inside-zone', 'left'),
-        run('jet-sweep', 'right'),
-        run('quarterback-draw', 'right'),
-      ],
-      protections: [block('half-slide-six', 'left'), block('full-slide-six', 'left')],
     },
   ),
   look(

@@ -3,7 +3,22 @@
  * each says who comes and what the line does; the tells say it again in the engine's words.
  */
 import type { Pressure } from '../../../src/engine/index.ts';
-import { atDepth, drop, gap, inOrder, on, past, receivers, rush, tell, tellBy, tightEnd, trips } from '../words.ts';
+import {
+  atDepth,
+  drop,
+  gap,
+  inOrder,
+  on,
+  openSide,
+  past,
+  receivers,
+  rush,
+  tell,
+  tellBy,
+  tightEnd,
+  trips,
+  type CallSide,
+} from '../words.ts';
 import {
   AWAY_EDGE,
   AWAY_END,
@@ -35,9 +50,12 @@ import {
   toCall,
 } from './menu.ts';
 
+/** Two receivers there and nobody attached: half of a spread formation with two on each side. */
+const twoByTwo = (side: CallSide) => [openSide(side), receivers(side, 'exactly', 2)];
+
 /**
  * Outside backer through B, off the inside hip of the end who works out. With a tight end there the nose comes along, unless
- * three receivers on the other side hold him.
+ * three receivers on the other side hold him; and against two receivers on each side and nobody attached.
  */
 const sluice = pressure(
   {
@@ -54,7 +72,11 @@ const sluice = pressure(
     inOrder(rush(gap('B', 'call'), 'penetrate', null, past('inside-hip', CALL_END)), 'second', CALL_END),
   ),
   callEndOut,
-  tellBy(NOSE, on([tightEnd('call'), receivers('away', 'at-most', 2)], 'movement', toCall)),
+  tellBy(
+    NOSE,
+    on([tightEnd('call'), receivers('away', 'at-most', 2)], 'movement', toCall),
+    on([...twoByTwo('call'), ...twoByTwo('away')], 'movement', toCall),
+  ),
   awayEndBySlot,
 );
 
@@ -107,7 +129,10 @@ const teasel = pressure(
   awayEndIn,
 );
 
-/** Safety through B, walked up to 6 yards; the end works out, the nose goes opposite. Not against empty: he is too wide. */
+/**
+ * Safety through B, walked up to 6½ yards, over the outside backer, who is in his zone before him; the end works out, the nose
+ * goes opposite. Not against empty: he is too wide.
+ */
 const culvert = pressure(
   {
     id: 'culvert',
@@ -118,7 +143,7 @@ const culvert = pressure(
     rushers: 4,
     notAgainst: EMPTY,
   },
-  tell(CALL_SAFETY, 'path', inOrder(rush(gap('B', 'call'), 'penetrate'), 'second', CALL_END), atDepth(6)),
+  tell(CALL_SAFETY, 'path', inOrder(rush(gap('B', 'call'), 'penetrate'), 'second', CALL_END), atDepth(6.5)),
   callEndOut,
   noseOpposite,
   awayEndBySlot,
@@ -189,7 +214,10 @@ const withy = pressure(
   tellBy(AWAY_END, on([trips('away')], 'movement', staysIn('away')), on([], 'movement', hitAndDrop('away'))),
 );
 
-/** A game inside: the away end first to A, the nose around him to B, the outside backer there contains. */
+/**
+ * A game inside: the away end first to A, the nose around him to B, the outside backer there contains. The nose is through, and
+ * the outside backer is past, before an inside backer crosses to his man.
+ */
 const millrace = pressure(
   {
     id: 'millrace',
@@ -200,8 +228,8 @@ const millrace = pressure(
     rushers: 4,
   },
   tell(AWAY_END, 'movement', inOrder(rush(gap('A', 'away'), 'slant'), 'first', NOSE)),
-  tell(NOSE, 'movement', inOrder(rush(gap('B', 'away'), 'loop', null, past('over', AWAY_END)), 'second', AWAY_END)),
-  tell(AWAY_EDGE, 'path', offTheAwayEdge),
+  tell(NOSE, 'movement', inOrder(rush(gap('B', 'away'), 'loop', null, past('over', AWAY_END)), 'first', AWAY_INSIDE)),
+  tell(AWAY_EDGE, 'path', inOrder(offTheAwayEdge, 'first', AWAY_INSIDE)),
   callEndIn,
 );
 

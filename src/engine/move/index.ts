@@ -21,5 +21,5 @@ export {
   type PasserDepth,
   type ThrowTime,
 } from './throws.ts';
-export { goesAfter, turnsOf, type Turn } from './turns.ts';
+export { goesAfter, turnsOf } from './turns.ts';
 export type { Errand, Move, MoveOrder, Stamp } from './types.ts';
