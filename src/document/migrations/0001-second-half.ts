@@ -1,6 +1,6 @@
 import { ok } from '../../base/index.ts';
 import { isObject } from '../refusal.ts';
-import type { Migration, RawPlaybook } from './index.ts';
+import type { Migration, RawPlaybook } from './migration.ts';
 
 /**
  * Version 2 says more of what version 1 left out. What a file of version 1 never said is filled in with "not said": a shell
@@ -41,7 +41,7 @@ function baseSaysPass(role: RawPlaybook): RawPlaybook {
   const base = role['base'];
   if (!isObject(base) || typeof base['rushes'] !== 'boolean') return role;
   const { rushes, ...rest } = base;
-  return { ...role, base: { ...rest, pass: rushes === true ? 'rush' : 'none' } };
+  return { ...role, base: { ...rest, pass: rushes ? 'rush' : 'none' } };
 }
 
 function told(tell: RawPlaybook): RawPlaybook {

@@ -2,18 +2,9 @@ import { ok, type Result } from '../../base/index.ts';
 import type { Refusal } from '../refusal.ts';
 import { VERSION } from '../schema/playbook.ts';
 import { secondHalf } from './0001-second-half.ts';
+import type { Migration, RawPlaybook } from './migration.ts';
 
-/** A playbook of some version, before the schema has judged it. */
-export type RawPlaybook = Readonly<Record<string, unknown>>;
-
-/** One step between two versions. A released step is never edited: files of its version are out there. */
-export interface Migration {
-  /** It reads this version and writes the next. */
-  readonly from: number;
-  /** What changed, in a few words. */
-  readonly name: string;
-  readonly up: (playbook: RawPlaybook) => Result<RawPlaybook, Refusal>;
-}
+export type { Migration, RawPlaybook } from './migration.ts';
 
 /** Every step since version 1, in order. */
 export const MIGRATIONS: readonly Migration[] = Object.freeze([secondHalf]);

@@ -14,7 +14,7 @@ import {
   STRENGTHS,
 } from '../../engine/index.ts';
 import { ELEVEN, MAX_ENTRIES } from '../limits.ts';
-import { count, flag, id, letter, list, name, yards } from './leaves.ts';
+import { count, id, letter, list, name, yards } from './leaves.ts';
 
 /** Ids of the parts that more than one part names. */
 export const roleId = id(asRoleId).meta({ id: 'RoleId' });

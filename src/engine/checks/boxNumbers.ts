@@ -1,5 +1,5 @@
 import { because, datum, fact } from '../because.ts';
-import { RUN_CONCEPT_WORDS } from '../offence/runs/vocabulary.ts';
+import { RUN_CONCEPT_WORDS } from '../offenceVocabulary.ts';
 import type { RunAnswer } from '../types/index.ts';
 import { defineCheck, type Draft, type Report } from './defineCheck.ts';
 import { notHere } from './runsHere.ts';

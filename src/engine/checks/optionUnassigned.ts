@@ -1,7 +1,7 @@
 import { because, datum, fact } from '../because.ts';
 import { optionDuties } from '../offence/runs/optionDuties.ts';
 import type { OptionMan } from '../offence/runs/types.ts';
-import { READ_REACTIONS, RUN_CONCEPT_WORDS } from '../offence/runs/vocabulary.ts';
+import { READ_REACTIONS, RUN_CONCEPT_WORDS } from '../offenceVocabulary.ts';
 import { CONCEPTS } from '../offence/runs/concepts.ts';
 import type { Assignment, RoleId, RunAnswer } from '../types/index.ts';
 import { defineCheck, type Draft, type Report } from './defineCheck.ts';

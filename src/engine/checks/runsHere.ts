@@ -1,5 +1,5 @@
 import { because, datum } from '../because.ts';
-import { RUN_CONCEPT_WORDS } from '../offence/runs/vocabulary.ts';
+import { RUN_CONCEPT_WORDS } from '../offenceVocabulary.ts';
 import type { RunAnswer } from '../types/index.ts';
 import type { Report } from './defineCheck.ts';
 

@@ -3,7 +3,7 @@ import { arrival } from '../move/arrival.ts';
 import { movesOfDraft } from '../move/draftMoves.ts';
 import { tenth } from '../move/estimate.ts';
 import { likelySpot, THROW_TIMES } from '../move/throws.ts';
-import { PROTECTIONS } from '../offence/protections/vocabulary.ts';
+import { PROTECTIONS } from '../offenceVocabulary.ts';
 import type { Because, ProtectionAnswer, RoleId } from '../types/index.ts';
 import { defineCheck, type Draft, type Report } from './defineCheck.ts';
 

@@ -8,19 +8,21 @@ import type {
   KnownProtection,
   KnownRun,
   LookFacts,
+  OptionDuties,
   OwnedGap,
   ProtectionAnswer,
   RoleId,
   RunAnswer,
+  RunPicture,
 } from '../types/index.ts';
 import { protect } from './protections/protect.ts';
-import { PROTECTIONS } from './protections/vocabulary.ts';
+import { PROTECTIONS } from '../offenceVocabulary.ts';
 import type { Rusher } from './protections/types.ts';
 import { optionDuties } from './runs/optionDuties.ts';
 import { findMan, readMan } from './runs/readMan.ts';
 import { runConcept } from './runs/runConcept.ts';
-import type { OptionDuties, OptionMan, RunPicture } from './runs/types.ts';
-import { READ_REACTIONS } from './runs/vocabulary.ts';
+import type { OptionMan } from './runs/types.ts';
+import { READ_REACTIONS } from '../offenceVocabulary.ts';
 
 /** What an answer is worked out from: the eleven with their jobs, the gaps with their owners. */
 export interface Defence {

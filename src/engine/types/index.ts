@@ -8,5 +8,7 @@ export type * from './job.ts';
 export type * from './look.ts';
 export type * from './plays.ts';
 export type * from './pressure.ts';
+export type * from './protections.ts';
+export type * from './runs.ts';
 export type * from './setup.ts';
 export type * from './staff.ts';

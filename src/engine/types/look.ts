@@ -1,6 +1,5 @@
 import type { OffenceKind, Side } from '../vocabulary.ts';
-import type { ProtectionId } from '../offence/protections/vocabulary.ts';
-import type { RunConcept } from '../offence/runs/vocabulary.ts';
+import type { ProtectionId, RunConcept } from '../offenceVocabulary.ts';
 import type { LookId, PlayerId } from './ids.ts';
 
 /** Yards. Origin at the ball; x grows to the defence's right, y into the defensive backfield. */

@@ -1,8 +1,8 @@
-import type { FloatingGap, OptionDuties, RunPicture } from '../offence/runs/types.ts';
-import type { ProtectionPicture } from '../offence/protections/types.ts';
 import type { Because } from './because.ts';
 import type { RoleId } from './ids.ts';
 import type { KnownProtection, KnownRun } from './look.ts';
+import type { ProtectionPicture } from './protections.ts';
+import type { FloatingGap, OptionDuties, RunPicture } from './runs.ts';
 
 /** A gap that is not there before the snap, and who fits it: somebody without a gap of his own, or nobody. */
 export interface FloatingFit {

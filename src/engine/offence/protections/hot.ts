@@ -1,10 +1,10 @@
 import { because, datum, fact } from '../../because.ts';
 import { opposite } from '../../resolve/sides.ts';
-import type { Because } from '../../types/index.ts';
+import type { Because, Hot } from '../../types/index.ts';
 import type { Side } from '../../vocabulary.ts';
 import type { PickUp } from './pickUp.ts';
 import type { Duty } from './plan.ts';
-import type { Hot, ProtectionScheme } from './types.ts';
+import type { ProtectionScheme } from './types.ts';
 
 /**
  * The side the passer must throw hot to: the one more free men come on; as many on both, the side away from the slide. The

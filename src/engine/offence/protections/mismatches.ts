@@ -1,8 +1,8 @@
 import { because, datum, fact } from '../../because.ts';
-import type { LookFacts } from '../../types/index.ts';
+import type { Block, LookFacts, Mismatch } from '../../types/index.ts';
 import { gapIndex, isAtLine } from '../row.ts';
 import type { Duty } from './plan.ts';
-import type { Block, Mismatch, Rusher, Threat } from './types.ts';
+import type { Rusher, Threat } from './types.ts';
 
 /** A lineman may follow his man one gap beyond his own two. More is far. */
 const FAR_GAPS = 2;

@@ -1,11 +1,11 @@
 import { compareBy } from '../../../base/index.ts';
 import { because, datum } from '../../because.ts';
-import type { LookFacts, RoleId } from '../../types/index.ts';
+import type { LookFacts, PassOff, RoleId } from '../../types/index.ts';
 import { GAP_LETTERS } from '../../vocabulary.ts';
 import { gapIndex, type RowBody } from '../row.ts';
 import type { PickUp } from './pickUp.ts';
 import type { Duty } from './plan.ts';
-import type { PassOff, Rusher } from './types.ts';
+import type { Rusher } from './types.ts';
 
 /** A duty of a body of the surface; backs pass nobody on. */
 type LineDuty = Duty & { readonly body: RowBody };

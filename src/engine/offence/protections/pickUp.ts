@@ -1,10 +1,10 @@
 import { compareBy } from '../../../base/index.ts';
 import { because, datum, fact } from '../../because.ts';
-import type { LookFacts, RoleId } from '../../types/index.ts';
+import type { Block, IdleBlocker, LookFacts, RoleId, UnblockedRusher } from '../../types/index.ts';
 import { GAP_LETTERS } from '../../vocabulary.ts';
 import { gapAt, gapIndex, thousandths } from '../row.ts';
 import type { Duty } from './plan.ts';
-import type { Block, IdleBlocker, Rusher, UnblockedRusher } from './types.ts';
+import type { Rusher } from './types.ts';
 
 /** The rush met by the plan: who has whom, who comes free, who has nobody. */
 export interface PickUp {

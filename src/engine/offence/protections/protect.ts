@@ -1,13 +1,14 @@
 import { ok } from '../../../base/index.ts';
 import { because, datum, fact } from '../../because.ts';
+import type { ProtectionSchemeName } from '../../offenceVocabulary.ts';
+import type { ProtectionPicture } from '../../types/index.ts';
 import { crewOf } from './crew.ts';
 import { hotRule } from './hot.ts';
 import { mismatches } from './mismatches.ts';
 import { passOffs } from './passOff.ts';
 import { pickUp } from './pickUp.ts';
 import { plan } from './plan.ts';
-import type { ProtectionInput, ProtectionPicture, ProtectionResult } from './types.ts';
-import type { ProtectionSchemeName } from './vocabulary.ts';
+import type { ProtectionInput, ProtectionResult } from './types.ts';
 
 const SCHEME_WORDS: Readonly<Record<ProtectionSchemeName, string>> = {
   'half-slide': 'half slide',

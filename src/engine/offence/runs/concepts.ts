@@ -1,9 +1,8 @@
 import { fact } from '../../because.ts';
-import type { Because } from '../../types/index.ts';
+import type { Because, ReadOutcome } from '../../types/index.ts';
 import type { ManPlace, Place } from './landmarks.ts';
 import type { CarrierKind } from './people.ts';
-import type { ReadOutcome } from './types.ts';
-import type { RunConcept } from './vocabulary.ts';
+import type { RunConcept } from '../../offenceVocabulary.ts';
 
 /** One concept of the textbook, before look and side are known. */
 export interface ConceptRule {

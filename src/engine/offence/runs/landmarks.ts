@@ -1,8 +1,7 @@
 import { opposite } from '../../resolve/sides.ts';
-import type { Because, Gap, LookFacts, SurfaceBody, Yards } from '../../types/index.ts';
+import type { Because, Gap, LookFacts, ManRule, SurfaceBody, Yards } from '../../types/index.ts';
 import { GAP_LETTERS, type GapLetter, type Side } from '../../vocabulary.ts';
 import { gapAt, gapIndex } from '../row.ts';
-import type { ManRule } from './types.ts';
 
 /**
  * A place a concept speaks of, before its side is known. `off-tackle` is outside the tackle where a tight end is attached,

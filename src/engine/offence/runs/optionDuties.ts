@@ -2,12 +2,22 @@ import { compareBy, ok, refused, type Result } from '../../../base/index.ts';
 import { because, datum, fact } from '../../because.ts';
 import { signOf } from '../../facts/surface.ts';
 import { gapsEqual } from '../../gaps.ts';
-import type { Because, Gap, RoleId, Yards } from '../../types/index.ts';
+import type {
+  Because,
+  Gap,
+  ManRule,
+  OptionDuties,
+  OptionRule,
+  ReadOutcome,
+  RoleId,
+  RunPicture,
+  Yards,
+} from '../../types/index.ts';
 import { GAP_LETTERS, type Side } from '../../vocabulary.ts';
 import { isAtLine, LINEBACKER_DEPTH, thousandths } from '../row.ts';
 import { readMan } from './readMan.ts';
-import type { ManRule, OptionDuties, OptionMan, OptionRule, ReadOutcome, RunPicture } from './types.ts';
-import { OPTION_PHASES, type OptionPhase, type ReadReaction } from './vocabulary.ts';
+import type { OptionMan } from './types.ts';
+import { OPTION_PHASES, type OptionPhase, type ReadReaction } from '../../offenceVocabulary.ts';
 
 const outwardOf = (man: OptionMan, side: Side): Yards => man.x * signOf(side);
 const owns = (man: OptionMan, gaps: readonly Gap[]): boolean =>

@@ -1,9 +1,8 @@
 import { compareBy } from '../../../base/index.ts';
 import { signOf } from '../../facts/surface.ts';
-import type { RoleId, Yards } from '../../types/index.ts';
+import type { ManRule, RoleId, RunPicture, Yards } from '../../types/index.ts';
 import { isAtLine, LINEBACKER_DEPTH, thousandths } from '../row.ts';
 import type { Threat } from '../protections/types.ts';
-import type { ManRule, RunPicture } from './types.ts';
 
 /** Within half a foot of a body's middle a man is head up on it. */
 const HEAD_UP: Yards = 1 / 6;

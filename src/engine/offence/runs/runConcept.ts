@@ -2,13 +2,24 @@ import { ok, refused, type Result } from '../../../base/index.ts';
 import { because, datum, fact } from '../../because.ts';
 import { signOf } from '../../facts/surface.ts';
 import { gapsEqual } from '../../gaps.ts';
-import type { Because, Datum, Gap, LookFacts, PlayerId, SurfaceBody, Yards } from '../../types/index.ts';
+import type {
+  Because,
+  Datum,
+  FloatingGap,
+  Gap,
+  Lead,
+  LookFacts,
+  PlayerId,
+  Puller,
+  RunPicture,
+  SurfaceBody,
+  Yards,
+} from '../../types/index.ts';
 import type { Side } from '../../vocabulary.ts';
 import { CONCEPTS, type ConceptRule } from './concepts.ts';
 import { endsOf, gapInside, gapOf, manRule, sideMeant, xOf, type ManPlace, type Place } from './landmarks.ts';
 import { attachedMover, backfieldOf, pullingLineman, type Backfield } from './people.ts';
-import type { FloatingGap, Lead, Puller, RunPicture } from './types.ts';
-import { RUN_CONCEPT_WORDS, type FloatingKind, type RunConcept } from './vocabulary.ts';
+import { RUN_CONCEPT_WORDS, type FloatingKind, type RunConcept } from '../../offenceVocabulary.ts';
 
 /** A pitch goes about this far outside the edge (an estimate, for drawing). */
 const PITCH_WIDTH: Yards = 2;
