@@ -128,6 +128,36 @@ const rows: readonly (readonly [edit: Edit, says: readonly string[]])[] = [
       'he may fit the edge gap away side',
     ],
   ],
+  [
+    {
+      kind: 'job',
+      ...nose,
+      to: { kind: 'given', at: null, told: { ...told('rush A-call'), preSnap: { kind: 'depth', depth: 6 } } },
+    },
+    [
+      'in second tell @N another job',
+      'he rushes the A gap call side',
+      'he plays it as: penetrate',
+      'before the snap he stands 6 yards deep',
+    ],
+  ],
+  [
+    {
+      kind: 'job',
+      ...nose,
+      to: {
+        kind: 'given',
+        at: null,
+        told: { ...told('rush A-call'), preSnap: { kind: 'heels', of: who('end-call') } },
+      },
+    },
+    [
+      'in second tell @N another job',
+      'he rushes the A gap call side',
+      'he plays it as: penetrate',
+      'before the snap he stands on the heels of end-call',
+    ],
+  ],
   [duty('drop middle'), ['in Three deep tell safety-away another job', 'he drops to the middle']],
   [
     duty('man #2-call own B-call'),
