@@ -2,6 +2,7 @@
 import {
   printLook,
   printRuleJob,
+  PROTECTIONS,
   RUN_CONCEPT_WORDS,
   type Coverage,
   type LookTest,
@@ -47,11 +48,16 @@ function offenceLines({ look, spot, level }: Setup): readonly Line[] {
   const runs = look.runs.map(
     (run) => `${RUN_CONCEPT_WORDS[run.concept]} ${run.side}${run.passOption ? ', or a pass' : ''}`,
   );
+  const protections = look.protections.map(({ protection, slideSide }) => {
+    const named = PROTECTIONS.find(({ id }) => id === protection)?.name ?? protection;
+    return `${named}, turned ${slideSide}`;
+  });
   return [
     ...(level === 'high-school' ? [] : [['level', level] as const]),
     ...(spot === 'middle' ? [] : [['ball', SPOT_WORDS[spot]] as const]),
     ...(motion === null ? [] : [['motion', `${motion.player} to ${motion.to.x},${motion.to.y}`] as const]),
     ...(runs.length === 0 ? [] : [['runs', [...new Set(runs)].join('; ')] as const]),
+    ...(protections.length === 0 ? [] : [['protect', protections.join('; ')] as const]),
   ];
 }
 

@@ -40,9 +40,10 @@ function secondsTo(rusher: RoleId, draft: Draft): number | null {
 }
 
 /** How soon, and against which throw that is soon enough; an estimate, and it says so. */
-function timeBecause(seconds: number | null): readonly Because[] {
-  if (seconds === null) return [fact('how soon cannot be told: nobody in this look passes')];
-  const at = { n: datum.number(tenth(seconds)) };
+function timeBecause(arrives: number | null): readonly Because[] {
+  if (arrives === null) return [fact('how soon cannot be told: in this look it is open who passes')];
+  const seconds = tenth(arrives);
+  const at = { n: datum.number(seconds) };
   if (seconds <= THROW_TIMES.quick)
     return [because('he is there in about {n} s, before even a quick throw (an estimate)', at)];
   return seconds <= THROW_TIMES['five-step']

@@ -9,7 +9,7 @@ import { worked, type Scene, type Sent } from '../move/men.ts';
  * "Shuffle to Sprint Technique for 2-Players in Hot Pressures", X&O Labs, 2022).
  */
 const judged = (men: readonly Sent[], more: Omit<Scene, 'men'> = {}): readonly Finding[] =>
-  pathCrossing.judge(frozen(worked({ men, ...more })));
+  pathCrossing.judge(frozen(worked({ men, ...more }))).findings;
 
 const END: Sent = { role: 'RE', at: [3, 1], job: 'rush C-right loop' };
 const BACKER: Sent = { role: 'S', at: [4.8, 1.6], job: 'rush B-right slant' };
@@ -48,7 +48,7 @@ const FAILING: readonly (readonly [string, readonly Sent[], who: string, says: r
       { ...BACKER, ...order('second', 'RE') },
     ],
     'RE S',
-    ['RE+S run into each other, by estimate 1.3 s after the snap', 'the order they are told does not keep them apart'],
+    ['RE+S run into each other, by estimate 1.3 s after the snap', 'the orders they are told contradict each other'],
   ],
 ];
 

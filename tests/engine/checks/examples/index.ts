@@ -1,5 +1,6 @@
 import type { CheckExamples } from '../example.ts';
 import { examples as alignIllegal } from './alignIllegal.ts';
+import { examples as alignReach } from './alignReach.ts';
 import { examples as alignTell } from './alignTell.ts';
 import { examples as boxNumbers } from './boxNumbers.ts';
 import { examples as conflictRunPass } from './conflictRunPass.ts';
@@ -20,11 +21,13 @@ import { examples as lineTwoJobs } from './lineTwoJobs.ts';
 import { examples as lineTwoManners } from './lineTwoManners.ts';
 import { examples as lookIllegal } from './lookIllegal.ts';
 import { examples as optionUnassigned } from './optionUnassigned.ts';
+import { examples as pathCrossing } from './pathCrossing.ts';
 import { examples as peelUnconverted } from './peelUnconverted.ts';
 import { examples as playerOrphanedDuty } from './playerOrphanedDuty.ts';
 import { examples as playerTwoJobs } from './playerTwoJobs.ts';
 import { examples as ruleUnresolved } from './ruleUnresolved.ts';
 import { examples as rushCount } from './rushCount.ts';
+import { examples as rushUnblockedAnswer } from './rushUnblockedAnswer.ts';
 import { examples as sideMotionFlips } from './sideMotionFlips.ts';
 import { examples as sideSplit } from './sideSplit.ts';
 import { examples as sideUndecided } from './sideUndecided.ts';
@@ -33,6 +36,7 @@ import { examples as wordsTwoMeanings } from './wordsTwoMeanings.ts';
 /** The examples of every check, by the name of its file. A check without a row here fails a test. */
 export const EXAMPLES_BY_FILE: Readonly<Record<string, CheckExamples>> = {
   alignIllegal,
+  alignReach,
   alignTell,
   boxNumbers,
   conflictRunPass,
@@ -53,11 +57,13 @@ export const EXAMPLES_BY_FILE: Readonly<Record<string, CheckExamples>> = {
   lineTwoManners,
   lookIllegal,
   optionUnassigned,
+  pathCrossing,
   peelUnconverted,
   playerOrphanedDuty,
   playerTwoJobs,
   ruleUnresolved,
   rushCount,
+  rushUnblockedAnswer,
   sideMotionFlips,
   sideSplit,
   sideUndecided,

@@ -61,6 +61,24 @@ export const examples: CheckExamples = {
         },
       ],
     },
+    {
+      name: 'one pressure speaks to an end by his group and by his name',
+      look,
+      first: pressure('p', [
+        tell('end-call', 'movement', 'rush B-call slant'),
+        tell('@RE', 'movement', 'contain C-call loop'),
+      ]),
+      finds: [
+        {
+          says: [
+            'first alone tells RE two things: rush B-right slant, and contain C-right loop',
+            'two of its rules speak to him in this look; only the one told first is heard',
+          ],
+          who: 'RE',
+          gaps: 'B-right C-right',
+        },
+      ],
+    },
   ],
   leftAlone: [
     {
@@ -71,6 +89,14 @@ export const examples: CheckExamples = {
       turn: 'opposite',
     },
     { name: 'told by one pressure only', look, first: toTheCall },
+    {
+      name: 'one pressure speaks to him twice and says the same',
+      look,
+      first: pressure('p', [
+        tell('end-call', 'movement', 'rush B-call slant'),
+        tell('@RE', 'movement', 'rush B-call slant'),
+      ]),
+    },
     {
       name: 'either-or: he plays the half that is run',
       look,

@@ -42,6 +42,21 @@ export const examples: CheckExamples = {
         },
       ],
     },
+    {
+      name: 'one pressure speaks to a backer by his group and by his name',
+      look,
+      first: pressure('p', [tell('outside-call', 'path', 'rush D-call'), tell('@S', 'path', 'drop curl-flat-call')]),
+      finds: [
+        {
+          says: [
+            'first alone tells S two things: rush D-right, and drop curl-flat-right',
+            'two of its rules speak to him in this look; only the one told first is heard',
+          ],
+          who: 'S',
+          gaps: 'D-right',
+        },
+      ],
+    },
   ],
   leftAlone: [
     {
