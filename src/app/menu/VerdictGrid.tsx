@@ -5,9 +5,11 @@ import { VerdictMark } from '../parts/VerdictMark.tsx';
 import { cellNumber, cellWords } from './cellWords.ts';
 import type { MenuView } from './useMenu.ts';
 
-/** Sizes of the grid, in CSS pixels. Columns are wide enough for a finger. */
+/** Sizes of the grid, in CSS pixels, those of the heads as in the style sheet. Columns are wide enough for a finger. */
 const ROW = 34;
 const COLUMN = 46;
+const HEAD = 148;
+const NAMES = 184;
 
 /** A place in the grid as it is shown. */
 export interface Spot {
@@ -43,7 +45,7 @@ export function VerdictGrid({ view, label, onPoint, onOpen }: Props): ReactEleme
     horizontal: true,
     overscan: 4,
   });
-  const walked = useFocusAfterWalk(frame);
+  const focusAt = useFocusAfterWalk(frame);
 
   const walk = (event: KeyboardEvent): void => {
     const next = step(event.key, stand, rows.length - 1, columns.length - 1, event.ctrlKey || event.metaKey);
@@ -51,9 +53,8 @@ export function VerdictGrid({ view, label, onPoint, onOpen }: Props): ReactEleme
     event.preventDefault();
     setAt(next);
     onPoint(placeIn(view, next));
-    down.scrollToIndex(next.row);
-    across.scrollToIndex(next.column);
-    walked();
+    if (frame.current !== null) bringIntoSight(frame.current, next);
+    focusAt(next);
   };
 
   const width = across.getTotalSize();
@@ -172,6 +173,13 @@ function GridCell({ cell, pairs, left, index, stood, onStand, onPoint, onOpen }:
   );
 }
 
+/** Scrolls no further than it must for the cell to stand clear of the heads. */
+function bringIntoSight(frame: HTMLElement, { row, column }: Spot): void {
+  const [top, left] = [row * ROW, column * COLUMN];
+  frame.scrollTop = Math.max(Math.min(frame.scrollTop, top), top + ROW + HEAD - frame.clientHeight);
+  frame.scrollLeft = Math.max(Math.min(frame.scrollLeft, left), left + COLUMN + NAMES - frame.clientWidth);
+}
+
 /** The row and column of the whole grid that stand at a place of the part that is shown. */
 function placeIn({ rows, columns }: MenuView, { row, column }: Spot): Spot {
   return { row: rows[row] ?? 0, column: columns[column] ?? 0 };
@@ -205,17 +213,19 @@ function step(key: string, { row, column }: Spot, lastRow: number, lastColumn: n
   }
 }
 
-/** The cell walked to is in the page only after the next drawing; then it takes the focus. */
-function useFocusAfterWalk(frame: { readonly current: HTMLDivElement | null }): () => void {
-  const waiting = useRef(false);
+/** The cell walked to is in the page only after a later drawing; as soon as it is, it takes the focus. */
+function useFocusAfterWalk(frame: { readonly current: HTMLDivElement | null }): (to: Spot) => void {
+  const wanted = useRef<Spot | null>(null);
   useEffect(() => {
-    if (!waiting.current) return;
-    const cell = frame.current?.querySelector<HTMLElement>('[role="gridcell"][tabindex="0"]');
+    if (wanted.current === null) return;
+    const { row, column } = wanted.current;
+    const place = `[aria-rowindex="${String(row + 2)}"] [aria-colindex="${String(column + 2)}"]`;
+    const cell = frame.current?.querySelector<HTMLElement>(place);
     if (cell === null || cell === undefined) return;
-    waiting.current = false;
+    wanted.current = null;
     cell.focus({ preventScroll: true });
   });
-  return () => {
-    waiting.current = true;
+  return (to) => {
+    wanted.current = to;
   };
 }

@@ -1,0 +1,159 @@
+/** The whole menu: the grid against the board, what goes with a pressure, and a page that stays usable while it is checked. */
+import AxeBuilder from '@axe-core/playwright';
+import { expect, openApp, screenOf, test } from './coach.ts';
+import type { Page } from '@playwright/test';
+
+async function openMenu(page: Page): Promise<void> {
+  await openApp(page);
+  await page.getByRole('button', { name: 'Whole menu' }).click();
+  await expect(page.getByRole('grid')).toBeVisible();
+}
+
+/** Checking a menu takes seconds, on a loaded machine many. */
+const CHECKED = { timeout: 120_000 };
+
+async function whenChecked(page: Page): Promise<void> {
+  await expect(page.locator('.menu-progress')).toContainText(/^[\d,]+ checked$/, CHECKED);
+}
+
+function cell(page: Page, row: string, column: number) {
+  return page
+    .getByRole('row')
+    .filter({ has: page.getByRole('rowheader', { name: row, exact: true }) })
+    .getByRole('gridcell')
+    .nth(column);
+}
+
+test('a cell says what the board says when it is opened', async ({ page }) => {
+  test.slow();
+  await openMenu(page);
+  await whenChecked(page);
+  const looks = await page.getByRole('columnheader').allTextContents();
+  const { verdict, lookCard } = screenOf(page);
+  for (const column of [0, 1, 4]) {
+    const words = (await cell(page, 'Sluice Weir', column).getAttribute('aria-label')) ?? '';
+    await cell(page, 'Sluice Weir', column).click();
+    await expect(page.getByLabel('Kept call')).toHaveValue('sluice-weir');
+    await expect(lookCard(looks[column + 1] ?? 'no such look').getByRole('radio')).toBeChecked();
+    const shown = /^\w+/.exec(words)?.[0] ?? '';
+    await expect(verdict).toContainText(new RegExp(`^${shown === 'Clean' ? '(Clean|Nothing)' : shown}`));
+    await page.getByRole('button', { name: 'Whole menu' }).click();
+  }
+});
+
+test('arrow keys walk the grid, Enter opens the board, filters and order change what is seen', async ({ page }) => {
+  test.slow();
+  await openMenu(page);
+  await whenChecked(page);
+  await cell(page, 'Sluice Weir', 0).focus();
+  await page.keyboard.press('ArrowDown');
+  await page.keyboard.press('ArrowRight');
+  await expect(cell(page, 'Weir Osier', 1)).toBeFocused();
+  await page.keyboard.press('Control+End');
+  const grid = page.getByRole('grid');
+  const columns = Number(await grid.getAttribute('aria-colcount'));
+  await expect(page.locator('[role="gridcell"]:focus')).toHaveAttribute('aria-colindex', String(columns));
+  await page.keyboard.press('Control+Home');
+  await expect(cell(page, 'Sluice Weir', 0)).toBeFocused();
+
+  await page.getByLabel('Rows').selectOption('gravest');
+  await expect(page.getByRole('rowheader').first()).not.toHaveText('Sluice Weir');
+  await page.getByLabel('Personnel').selectOption('12');
+  expect(Number(await grid.getAttribute('aria-colcount'))).toBeLessThan(columns);
+  await page.getByLabel('Check').selectOption('gap.open');
+  await expect(page.locator('.tally').getByText('Check: 0')).toBeVisible();
+
+  await page.getByRole('gridcell').first().focus();
+  await page.keyboard.press('Enter');
+  await expect(page.locator('.field-stage canvas').first()).toBeVisible();
+});
+
+test('what goes with a pressure: the best partner first, and the looks where another does not fit', async ({
+  page,
+}) => {
+  test.slow();
+  await openMenu(page);
+  await page.getByLabel('What goes with…', { exact: true }).check();
+  await page.getByLabel('First pressure').selectOption('sluice');
+  await whenChecked(page);
+  const partners = page.locator('.partner');
+  await expect(partners.first()).toContainText('Weir');
+  await expect(partners.first()).toContainText('to the side opposite the first');
+  const misfit = partners.filter({ hasText: 'A lineman is told two jobs' }).first();
+  const look = misfit.locator('.misfits button').first();
+  const name = (await look.textContent()) ?? '';
+  await look.click();
+  const { verdict, lookCard, finding } = screenOf(page);
+  await expect(verdict).toContainText('Stop');
+  await expect(finding('A lineman is told two jobs').first()).toBeVisible();
+  await expect(lookCard(name).getByRole('radio')).toBeChecked();
+});
+
+test('after an edit only what depends on it is checked again, and the grid shows it', async ({ page }) => {
+  test.slow();
+  await openMenu(page);
+  await whenChecked(page);
+  const before = await cell(page, 'Sluice Weir', 0).getAttribute('aria-label');
+  expect(before).toContain('Stop');
+  await cell(page, 'Sluice Weir', 0).click();
+  // The mend the report offers first is the call's alone.
+  await page
+    .getByRole('button', { name: /Turn Weir opposite the first/ })
+    .first()
+    .click();
+  await page.getByRole('button', { name: 'Whole menu' }).click();
+  await whenChecked(page);
+  await expect(cell(page, 'Sluice Weir', 0)).toHaveAttribute('aria-label', /^(Clean|Note)/);
+});
+
+test('checking can be stopped and gone on with', async ({ page }) => {
+  test.slow();
+  await openMenu(page);
+  await page.getByLabel('Pressure with pressure', { exact: true }).check();
+  await page.getByRole('button', { name: 'Stop', exact: true }).click();
+  await expect(page.locator('.menu-progress')).toContainText('Stopped at');
+  await page.getByRole('button', { name: 'Go on' }).click();
+  await whenChecked(page);
+});
+
+test('while it is checked the page answers, and nothing keeps it busy for long', async ({ page }) => {
+  test.slow();
+  await page.addInitScript(() => {
+    const seen: { readonly kind: string; readonly ms: number }[] = [];
+    Object.assign(window, { seen });
+    new PerformanceObserver((list) => {
+      for (const entry of list.getEntries()) seen.push({ kind: entry.entryType, ms: entry.duration });
+    }).observe({ type: 'longtask' });
+  });
+  await openMenu(page);
+  await page.getByLabel('Pressure with pressure', { exact: true }).check();
+  await expect(page.getByRole('button', { name: 'Stop', exact: true })).toBeVisible();
+  await page.evaluate(() => (window as unknown as { seen: unknown[] }).seen.splice(0));
+  const scrolls = 20;
+  for (let at = 0; at < scrolls; at += 1) {
+    await page.mouse.move(400 + at * 20, 500);
+    await page.mouse.wheel(0, at % 2 === 0 ? 60 : -60);
+    await page.waitForTimeout(40);
+  }
+  const long = await page.evaluate(() => (window as unknown as { seen: { ms: number }[] }).seen.map(({ ms }) => ms));
+  // The browser calls a task long from 50 ms on. One in twenty may be: the machine is shared with the worker.
+  expect(long.filter((ms) => ms > 50).length).toBeLessThanOrEqual(1);
+});
+
+for (const [width, height] of [
+  [1440, 900],
+  [1024, 768],
+] as const) {
+  test(`nothing is in the way of a reader of the menu at ${String(width)} by ${String(height)}`, async ({ page }) => {
+    test.slow();
+    await page.setViewportSize({ width, height });
+    await openMenu(page);
+    await whenChecked(page);
+    const grid = await new AxeBuilder({ page }).analyze();
+    expect(grid.violations.map(({ id, nodes }) => [id, nodes[0]?.target])).toEqual([]);
+    await page.getByLabel('What goes with…', { exact: true }).check();
+    await whenChecked(page);
+    const partners = await new AxeBuilder({ page }).analyze();
+    expect(partners.violations.map(({ id, nodes }) => [id, nodes[0]?.target])).toEqual([]);
+  });
+}
