@@ -56,11 +56,11 @@ test('arrow keys walk the grid, Enter opens the board, filters and order change 
   await page.keyboard.press('Control+Home');
   await expect(cell(page, 'Sluice Weir', 0)).toBeFocused();
 
-  await page.getByLabel('Rows').selectOption('gravest');
+  await page.getByLabel('Rows', { exact: true }).selectOption('gravest');
   await expect(page.getByRole('rowheader').first()).not.toHaveText('Sluice Weir');
-  await page.getByLabel('Personnel').selectOption('12');
+  await page.getByLabel('Personnel', { exact: true }).selectOption('12');
   expect(Number(await grid.getAttribute('aria-colcount'))).toBeLessThan(columns);
-  await page.getByLabel('Check').selectOption('gap.open');
+  await page.getByLabel('Check', { exact: true }).selectOption('gap.open');
   await expect(page.locator('.tally').getByText('Check: 0')).toBeVisible();
 
   await page.getByRole('gridcell').first().focus();
