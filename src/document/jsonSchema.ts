@@ -1,8 +1,8 @@
 import * as z from 'zod';
-import { playbookSchema } from './schema/playbook.ts';
+import { playbookSchema, VERSION } from './schema/playbook.ts';
 
 /** Where the committed copy of the schema can be found by other programs. */
-const ADDRESS = 'urn:gapwright:playbook:1';
+const ADDRESS = `urn:gapwright:playbook:${VERSION}`;
 
 /**
  * The shape of a playbook file as JSON Schema, draft 2020-12, for editors and other programs. It says what one place may

@@ -6,7 +6,7 @@ export const MAX_FILE_BYTES = 25_000_000;
 /** Lists and objects inside each other. A playbook needs 11. */
 export const MAX_DEPTH = 32;
 
-/** Entries of one object. The largest of a playbook, its root, has 13. */
+/** Entries of one object. The largest of a playbook, its root, has 15. */
 export const MAX_KEYS = 64;
 
 /** Yards from the ball, each way: the field is 53 1/3 wide, so this holds every spot on it from any hash mark. */

@@ -68,6 +68,87 @@ describe('ids are used once', () => {
     ]);
     expect(refusals(['words.techniques', [word, { ...word, leverage: 'inside' }]])).toEqual([]);
   });
+
+  it('a run, or a protection, twice in a look', () => {
+    const run = { concept: 'power', side: 'right', passOption: false };
+    expect(refusals(['looks[0].runs', [run, { ...run }]])).toEqual([
+      'looks[0].runs[1].concept (Tight right): found "power" (text), expected each run to a side once',
+    ]);
+    for (const other of [{ side: 'left' }, { concept: 'duo' }, { passOption: true }]) {
+      expect(refusals(['looks[0].runs', [run, { ...run, ...other }]])).toEqual([]);
+    }
+    expect(refusals(['looks[0].runs', [run]], ['looks[1].runs', [run]])).toEqual([]);
+    const protection = { protection: 'max', slideSide: 'left' };
+    expect(refusals(['looks[0].protections', [protection, { ...protection }]])).toEqual([
+      'looks[0].protections[1].protection (Tight right): found "max" (text), expected each protection to a side once',
+    ]);
+    for (const other of [{ slideSide: 'right' }, { protection: 'man-six' }]) {
+      expect(refusals(['looks[0].protections', [protection, { ...protection, ...other }]])).toEqual([]);
+    }
+  });
+
+  it('a man twice among those who may take a zone', () => {
+    const takers = 'coverages[0].needs[0].takers';
+    const role = { kind: 'role', role: 'SS' };
+    const group = { kind: 'group', group: 'safeties', side: 'call' };
+    expect(refusals([takers, [role, group, role]])).toEqual([
+      `${takers}[2] (Three deep): found an object, expected each taker of a zone once`,
+    ]);
+    expect(refusals([takers, [group, group]])).toEqual([
+      `${takers}[1] (Three deep): found an object, expected each taker of a zone once`,
+    ]);
+    expect(refusals([takers, [role, group, { ...group, side: 'away' }, { ...role, role: 'FS' }]])).toEqual([]);
+    // The same zone may be needed twice: two men drop there.
+    const need = { when: [], zone: 'hook', side: 'call', takers: [role] };
+    expect(refusals(['coverages[0].needs', [need, need]])).toEqual([]);
+  });
+
+  it('two reasons for one finding', () => {
+    const waiver = { rule: 'align.tell', look: 'tight', evidence: 'LI||', reason: 'It is late.' };
+    expect(refusals(['calls[1].waivers', [waiver, { ...waiver, reason: 'He is fast.' }]])).toEqual([
+      'calls[1].waivers[1].evidence (Anvil and Bellows): found "LI||" (text), expected one reason for a finding',
+    ]);
+    for (const other of [{ rule: 'align.reach' }, { look: 'spread' }, { evidence: 'RI||' }]) {
+      expect(refusals(['calls[1].waivers', [waiver, { ...waiver, ...other }]])).toEqual([]);
+    }
+    expect(refusals(['calls[0].waivers', [waiver]])).toEqual([]);
+  });
+
+  it('two check-out tables for a call, or two rows for a formation', () => {
+    const rows = [{ formation: 'trips', action: { kind: 'run' } }];
+    expect(
+      refusals([
+        'checkOuts',
+        [
+          { call: 'both', rows },
+          { call: 'both', rows: [] },
+        ],
+      ]),
+    ).toEqual(['checkOuts[1].call: found "both" (text), expected one table for a call']);
+    expect(
+      refusals([
+        'checkOuts',
+        [
+          { call: 'both', rows },
+          { call: 'anvil', rows },
+        ],
+      ]),
+    ).toEqual([]);
+    const again = { formation: 'trips', action: { kind: 'swap' } };
+    expect(refusals(['checkOuts[0].rows', [...rows, again]])).toEqual([
+      'checkOuts[0].rows[1].formation: found "trips" (text), expected one row for a formation',
+    ]);
+    expect(refusals(['checkOuts[0].rows', [...rows, { ...again, formation: 'quads' }]])).toEqual([]);
+  });
+
+  it('a meaning twice in the dictionary; two meanings of a word are for the coach to see', () => {
+    const entry = { word: 'hinge', meaning: 'the man who keeps the passer inside' };
+    expect(refusals(['dictionary', [entry, { ...entry }]])).toEqual([
+      'dictionary[1].meaning: found "the man who keeps the passer inside" (text), expected each meaning of a word once',
+    ]);
+    expect(refusals(['dictionary', [entry, { ...entry, meaning: 'the deep middle' }]])).toEqual([]);
+    expect(refusals(['dictionary', [entry, { ...entry, word: 'latch' }]])).toEqual([]);
+  });
 });
 
 describe('what is named must be there', () => {
@@ -80,7 +161,11 @@ describe('what is named must be there', () => {
     manner: 'slant',
     track: { kind: 'past', how: 'over', neighbour: stranger },
     edge: null,
+    peel: false,
+    order: null,
   };
+  const waits = { ...rush, track: { kind: 'straight' }, order: { turn: 'second', neighbour: stranger } };
+  const goesFirst = { ...waits, kind: 'contain', order: { turn: 'first', neighbour: group } };
 
   it.each<[string, Json, string, string]>([
     [
@@ -127,10 +212,49 @@ describe('what is named must be there', () => {
     ['calls[0].first', 'nobody', 'calls[0].first (Anvil)', 'pressure'],
     ['calls[0].second', 'nobody', 'calls[0].second (Anvil)', 'pressure'],
     ['calls[0].coverage', 'nobody', 'calls[0].coverage (Anvil)', 'coverage'],
+    [
+      'coverages[0].tells[2].cases[0].job',
+      waits,
+      'coverages[0].tells[2].cases[0].job.order.neighbour.role (Three deep)',
+      'role',
+    ],
+    [
+      'pressures[0].tells[2].cases[0].job',
+      waits,
+      'pressures[0].tells[2].cases[0].job.order.neighbour.role (Anvil)',
+      'role',
+    ],
+    [
+      'pressures[0].tells[2].cases[0].job',
+      goesFirst,
+      'pressures[0].tells[2].cases[0].job.order.neighbour.group (Anvil)',
+      'group',
+    ],
+    ['coverages[0].needs[0].takers[1]', stranger, 'coverages[0].needs[0].takers[1].role (Three deep)', 'role'],
+    ['coverages[0].needs[3].takers[0]', group, 'coverages[0].needs[3].takers[0].group (Three deep)', 'group'],
+    ['calls[1].waivers[0].look', 'nobody', 'calls[1].waivers[0].look (Anvil and Bellows)', 'look'],
+    ['checkOuts[0].call', 'nobody', 'checkOuts[0].call', 'call'],
+    ['checkOuts[0].rows[0].action.coverage', 'nobody', 'checkOuts[0].rows[0].action.coverage', 'coverage'],
+    ['checkOuts[0].rows[4].action.call', 'nobody', 'checkOuts[0].rows[4].action.call', 'call'],
     ['opponents[0].looks[1]', 'nobody', 'opponents[0].looks[1] (Larch Falls Otters)', 'look'],
   ])('%s', (path, value, named, to) => {
     expect(refusals([path, value])).toEqual([
       `${named}: found "nobody" (text), expected the id of a ${to} of this playbook`,
+    ]);
+  });
+
+  it.each(['nobody', 'F'])('the man in motion is one of his own look: %s', (player) => {
+    const motion = { player, to: { x: 5, y: -2 } };
+    expect(refusals(['looks[1].motion', motion])).toEqual([
+      `looks[1].motion.player (Spread): found "${player}" (text), expected the id of a player of this look`,
+    ]);
+    expect(refusals(['looks[0].motion', { ...motion, player: 'F' }])).toEqual([]);
+  });
+
+  it('the rule of a waiver need not be one this program knows', () => {
+    expect(refusals(['calls[1].waivers[0].rule', 'rule.to-come'])).toEqual([]);
+    expect(refusals(['calls[1].waivers[0].rule', 'Rule'])).toEqual([
+      'calls[1].waivers[0].rule (Anvil and Bellows): found "Rule" (text), expected the id of a check, such as gap.open',
     ]);
   });
 
@@ -218,9 +342,10 @@ describe('gaps go with the manner', () => {
   const gap = { kind: 'letter', side: 'call', letter: 'A' };
   const other = { kind: 'edge', side: 'call' };
   const job = 'pressures[0].tells[2].cases[0].job';
+  const coming = { manner: 'slant', track: { kind: 'straight' }, edge: null, peel: false, order: null };
   const kinds: readonly Json[] = [
-    { kind: 'rush', gaps: [gap], manner: 'slant', track: { kind: 'straight' }, edge: null },
-    { kind: 'contain', gaps: [gap], manner: 'slant', track: { kind: 'straight' }, edge: null },
+    { kind: 'rush', gaps: [gap], ...coming },
+    { kind: 'contain', gaps: [gap], ...coming },
     { kind: 'fit', gaps: [gap], manner: 'slant', support: null },
   ];
 
@@ -241,6 +366,62 @@ describe('gaps go with the manner', () => {
       `${at}: found a list of 3, expected a list of 1 to 2`,
     ]);
   });
+});
+
+describe('how many rush', () => {
+  it.each([
+    ['pressures[1].rushers', 'Bellows'],
+    ['calls[1].rushers', 'Anvil and Bellows'],
+  ])('%s', (path, name) => {
+    for (const count of [null, 0, 5, 11]) expect(refusals([path, count])).toEqual([]);
+    for (const [count, found] of [
+      [12, '12'],
+      [-1, '-1'],
+      [4.5, '4.5'],
+      ['5', '"5" (text)'],
+    ] as const) {
+      expect(refusals([path, count])).toEqual([
+        `${path} (${name}): found ${found}, expected a whole number from 0 to 11`,
+      ]);
+    }
+  });
+});
+
+describe('one of two pressures, by a key', () => {
+  const test = { kind: 'backs', compare: 'exactly', count: 2 };
+  const at = 'calls[2].combination';
+
+  it('has a key of up to twelve conditions; none of them always holds', () => {
+    for (const key of [[], [test], Array.from({ length: 12 }, () => test)]) {
+      expect(refusals([`${at}.key`, key])).toEqual([]);
+    }
+    expect(refusals([`${at}.key`, Array.from({ length: 13 }, () => test)])).toEqual([
+      `${at}.key (Anvil or Bellows): found a list of 13, expected a list of at most 12`,
+    ]);
+  });
+
+  it('and only such a call has one', () => {
+    expect(refusals([at, { kind: 'either-or' }])).toEqual([
+      `${at}.key (Anvil or Bellows): found nothing, expected a list of at most 12`,
+    ]);
+    expect(refusals([at, { kind: 'together', key: [test] }])).toEqual([
+      `${at}.key (Anvil or Bellows): found a list of 1, expected no entry of this name here`,
+    ]);
+    expect(refusals([at, { kind: 'both', key: [] }])).toEqual([
+      `${at}.kind (Anvil or Bellows): found "both" (text), expected one of "together", "either-or"`,
+    ]);
+  });
+});
+
+it('a back is named by a number', () => {
+  const receiver = 'coverages[1].tells[1].cases[0].job.receiver';
+  expect(refusals([`${receiver}.number`, 2])).toEqual([]);
+  expect(refusals([receiver, { kind: 'back' }])).toEqual([
+    `${receiver}.number (Man with a free safety): found nothing, expected a whole number from 1 to 11`,
+  ]);
+  expect(refusals([`${receiver}.number`, 0])).toEqual([
+    `${receiver}.number (Man with a free safety): found 0, expected a whole number from 1 to 11`,
+  ]);
 });
 
 it('lists that need an entry have one', () => {

@@ -4,7 +4,7 @@
  */
 import { expectTypeOf, it } from 'vitest';
 import type { DeepReadonly, Playbook } from '../../src/document/schema/playbook.ts';
-import type { Call, Coverage, Front, Look, Pressure, Role } from '../../src/engine/index.ts';
+import type { Call, CheckOut, Coverage, Front, Look, Pressure, Role, StaffWord } from '../../src/engine/index.ts';
 
 interface EngineParts {
   readonly roles: readonly Role[];
@@ -13,6 +13,8 @@ interface EngineParts {
   readonly looks: readonly Look[];
   readonly pressures: readonly Pressure[];
   readonly calls: readonly Call[];
+  readonly checkOuts: readonly CheckOut[];
+  readonly dictionary: readonly StaffWord[];
 }
 
 /** One part of each, written out the same way, so that only what they hold can differ. */
@@ -26,6 +28,8 @@ it('every part that the engine works with has the same shape in a file', () => {
   expectTypeOf<OfDocument<'looks'>>().toEqualTypeOf<OfEngine<'looks'>>();
   expectTypeOf<OfDocument<'pressures'>>().toEqualTypeOf<OfEngine<'pressures'>>();
   expectTypeOf<OfDocument<'calls'>>().toEqualTypeOf<OfEngine<'calls'>>();
+  expectTypeOf<OfDocument<'checkOuts'>>().toEqualTypeOf<OfEngine<'checkOuts'>>();
+  expectTypeOf<OfDocument<'dictionary'>>().toEqualTypeOf<OfEngine<'dictionary'>>();
 });
 
 it('a difference would be seen: another field, a field that may be missing, another word', () => {

@@ -187,24 +187,24 @@ describe('JSON that is something else', () => {
 });
 
 describe('the version', () => {
-  const withVersion = (version: string): string => SAMPLE.replace('"version": 1', `"version": ${version}`);
+  const withVersion = (version: string): string => SAMPLE.replace('"version": 2', `"version": ${version}`);
 
   it.each(['0', '-1', '1.5', '"1"', 'null', '1e999', '1e300'])('%s is none', (version) => {
     expect(refusals(withVersion(version))).toEqual([
-      expect.stringMatching(/^version: found .+, expected a whole number from 1 to 1$/),
+      expect.stringMatching(/^version: found .+, expected a whole number from 1 to 2$/),
     ]);
   });
 
   it('missing', () => {
-    expect(refusals(SAMPLE.replace('"version": 1,', ''))).toEqual([
-      'version: found nothing, expected a whole number from 1 to 1',
+    expect(refusals(SAMPLE.replace('"version": 2,', ''))).toEqual([
+      'version: found nothing, expected a whole number from 1 to 2',
     ]);
   });
 
-  it.each(['2', '999', '1e9'])('%s is from the future, and refused by both names', (version) => {
+  it.each(['3', '999', '1e9'])('%s is from the future, and refused by both names', (version) => {
     expect(refusals(withVersion(version))).toEqual([
       `version: found version ${Number(version)}, written by a newer Gapwright, ` +
-        'expected version 1 or older: open it with the newer one',
+        'expected version 2 or older: open it with the newer one',
     ]);
   });
 });
@@ -219,7 +219,7 @@ describe('keys that objects already own', () => {
       `${step}: found an object, expected no entry of this name here`,
     ]);
     const below = key === '__proto__' ? step : `.${key}`;
-    expect(refusals(spoilt('{\n      "kind": "together"', key))).toEqual([
+    expect(refusals(spoilt('{\n      "front": "odd"', key))).toEqual([
       `calls[0]${below} (Anvil): found an object, expected no entry of this name here`,
     ]);
     expect(refusals(spoilt('{\n          "id": "T1"', key))).toEqual([
@@ -257,7 +257,8 @@ describe('numbers JSON can write and a playbook cannot keep', () => {
 
 it('shows the first 50 problems and counts the others', () => {
   const players: Json = Array.from({ length: 11 }, () => ({ id: 'a b', letter: 1, kind: 'x', x: null, y: null }));
-  const said = refusals(JSON.stringify({ ...sampleJson(), looks: [{ id: 'one', name: 'One', players }] }));
+  const look = { id: 'one', name: 'One', motion: null, runs: [], protections: [] };
+  const said = refusals(JSON.stringify({ ...sampleJson(), looks: [{ ...look, players }] }));
   expect(said).toHaveLength(51);
   expect(said.at(-1)).toBe('the rest of the file: found + 5 more, expected no problems');
 });

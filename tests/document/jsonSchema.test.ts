@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import * as z from 'zod';
-import { playbookJsonSchema } from '../../src/document/index.ts';
+import { playbookJsonSchema, VERSION } from '../../src/document/index.ts';
 import { playbookSchema } from '../../src/document/schema/playbook.ts';
 import { places, withAt } from './json.ts';
 import { sampleJson, type Json } from './samplePlaybook.ts';
@@ -43,6 +43,7 @@ it('is the committed one: npm run schema writes it', () => {
 describe('draft 2020-12', () => {
   it('is what it says it is', () => {
     expect(COMMITTED['$schema']).toBe('https://json-schema.org/draft/2020-12/schema');
+    expect(COMMITTED['$id']).toBe(`urn:gapwright:playbook:${VERSION}`);
     expect(ALL.length).toBeGreaterThan(200);
   });
 

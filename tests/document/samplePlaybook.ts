@@ -1,6 +1,6 @@
 /**
- * A small whole playbook of a made-up team, as plain JSON: every kind of step, spot, job and test the format knows occurs
- * in it at least once. Fresh on every call, so a test may spoil its copy.
+ * A small whole playbook of a made-up team, as plain JSON: every kind of step, spot, job, test, check-out and combination
+ * the format knows occurs in it at least once. Fresh on every call, so a test may spoil its copy.
  */
 import { openDocument, type Playbook } from '../../src/document/index.ts';
 
@@ -35,8 +35,8 @@ const letterGap = (letter: string, side: string): Json => ({ kind: 'letter', sid
 const edgeGap = (side: string): Json => ({ kind: 'edge', side });
 const technique = (on: string, leverage: string, depth: number): Json => ({ kind: 'technique', on, leverage, depth });
 
-function frontRole(id: string, rules: Json[], gaps: Json[], rushes: boolean, style = 'one-gap'): Json {
-  return { role: id, rules, base: { gaps, style, rushes } };
+function frontRole(id: string, rules: Json[], gaps: Json[], pass: string, style = 'one-gap'): Json {
+  return { role: id, rules, base: { gaps, style, pass } };
 }
 
 const always = (spot: Json): Json => ({ when: [], spot });
@@ -53,15 +53,15 @@ function fronts(): Json[] {
       id: 'odd',
       name: 'Odd',
       roles: [
-        frontRole('LE', [always(technique('tackle', 'head', 1))], [letterGap('B', 'mine')], true),
+        frontRole('LE', [always(technique('tackle', 'head', 1))], [letterGap('B', 'mine')], 'contain'),
         frontRole(
           'N',
           [always(technique('snapper', 'head', 1))],
           [letterGap('A', 'left'), letterGap('A', 'right')],
-          true,
+          'rush',
           'two-gap',
         ),
-        frontRole('RE', [always(technique('tackle', 'head', 1))], [letterGap('B', 'mine')], true),
+        frontRole('RE', [always(technique('tackle', 'head', 1))], [letterGap('B', 'mine')], 'rush'),
         frontRole(
           'O',
           [
@@ -70,25 +70,25 @@ function fronts(): Json[] {
             always({ kind: 'edge', offset: 1.5, depth: 1 }),
           ],
           [edgeGap('mine'), { kind: 'outside', side: 'mine', body: 'tackle' }],
-          true,
+          'rush',
         ),
-        frontRole('W', [always({ kind: 'edge', offset: 1.5, depth: 1 })], [edgeGap('mine')], false),
+        frontRole('W', [always({ kind: 'edge', offset: 1.5, depth: 1 })], [edgeGap('mine')], 'none'),
         frontRole(
           'LI',
           [always(technique('guard', 'outside', 4.5))],
           [letterGap('A', 'mine'), letterGap('C', 'mine')],
-          false,
+          'none',
         ),
         frontRole(
           'RI',
           [always(technique('guard', 'outside', 4.5))],
           [letterGap('A', 'mine'), letterGap('C', 'mine')],
-          false,
+          'none',
         ),
-        frontRole('LC', corner, [], false),
-        frontRole('RC', corner, [], false),
-        frontRole('SS', safety, [edgeGap('mine')], false),
-        frontRole('FS', safety, [], false),
+        frontRole('LC', corner, [], 'none'),
+        frontRole('RC', corner, [], 'none'),
+        frontRole('SS', safety, [edgeGap('mine')], 'none'),
+        frontRole('FS', safety, [], 'none'),
       ],
       byHand: [{ look: 'spread', role: 'SS', x: 6.5, y: 9 }],
     },
@@ -109,6 +109,10 @@ function line(): Json[] {
   ];
 }
 
+function run(concept: string, side: string, passOption = false): Json {
+  return { concept, side, passOption };
+}
+
 function looks(): Json[] {
   return [
     {
@@ -123,6 +127,9 @@ function looks(): Json[] {
         player('B', 'B', 'back', 0, -6.5),
         player('Q', 'Q', 'passer', 0, -1.6),
       ],
+      motion: null,
+      runs: [run('power', 'right'), run('inside-zone', 'left', true)],
+      protections: [{ protection: 'half-slide-end', slideSide: 'right' }],
     },
     {
       id: 'spread',
@@ -135,6 +142,12 @@ function looks(): Json[] {
         player('Z', 'Z', 'receiver', 16, -0.6),
         player('B', 'B', 'back', 1.5, -5),
         player('Q', 'Q', 'passer', 0, -5),
+      ],
+      motion: { player: 'H', to: { x: -7, y: -2 } },
+      runs: [run('zone-read', 'left')],
+      protections: [
+        { protection: 'full-slide-six', slideSide: 'left' },
+        { protection: 'half-slide-six', slideSide: 'right' },
       ],
     },
   ];
@@ -150,15 +163,27 @@ const rush = (gaps: Json[], manner: string, more: { [key: string]: Json } = {}):
   manner,
   track: { kind: 'straight' },
   edge: null,
+  peel: false,
+  order: null,
   ...more,
 });
 
+const back = (number: number): Json => ({ kind: 'man', receiver: { kind: 'back', number }, run: noRun() });
+const backToCall: Json = { kind: 'back', side: 'call' };
+
 function coverages(): Json[] {
+  const need = (zone: string, side: string, takers: Json[], when: Json[] = []): Json => ({ when, zone, side, takers });
   const tell = (who: Json, ...jobs: Json[]): Json => ({ who, cases: jobs.map((job) => ({ when: [], job })) });
   return [
     {
       id: 'three-deep',
       name: 'Three deep',
+      needs: [
+        need('third', 'call', [oneOf('corners', 'call'), man('SS')]),
+        need('third', 'away', [oneOf('corners', 'away'), man('FS')]),
+        need('middle', 'middle', [man('FS'), man('SS')]),
+        need('hook', 'away', [oneOf('inside', 'away')], [backToCall]),
+      ],
       tells: [
         tell(oneOf('corners', 'call'), drop('third', 'call')),
         tell(oneOf('corners', 'away'), drop('third', 'away')),
@@ -172,13 +197,15 @@ function coverages(): Json[] {
     {
       id: 'man-free',
       name: 'Man with a free safety',
+      needs: [],
       tells: [
         tell(oneOf('corners', 'call'), {
           kind: 'man',
           receiver: { kind: 'number', side: 'call', number: 1 },
           run: noRun(),
         }),
-        tell(man('LI'), { kind: 'man', receiver: { kind: 'back' }, run: noRun() }),
+        tell(man('LI'), back(1)),
+        tell(man('SS'), back(2)),
         tell(man('RI'), { kind: 'spy', run: noRun() }),
       ],
     },
@@ -204,6 +231,7 @@ function pressures(): Json[] {
         tell(man('N'), rush([letterGap('A', 'call')], 'slant'), 'movement'),
       ],
       coverage: 'three-deep',
+      rushers: null,
       notAgainst: [],
     },
     {
@@ -216,6 +244,7 @@ function pressures(): Json[] {
           man('N'),
           rush([letterGap('A', 'call')], 'loop', {
             track: { kind: 'past', how: 'under', neighbour: oneOf('inside', 'call') },
+            order: { turn: 'second', neighbour: oneOf('inside', 'call') },
           }),
           'consequence',
         ),
@@ -236,39 +265,78 @@ function pressures(): Json[] {
           null,
           [{ kind: 'field', side: 'away' }],
         ),
+        tell(man('W'), rush([edgeGap('mine')], 'penetrate', { edge: 'spill', peel: true })),
       ],
       coverage: 'man-free',
+      rushers: 5,
       notAgainst: ['spread'],
+    },
+  ];
+}
+
+function calls(): Json[] {
+  const call = { front: 'odd', turn: 'own', coverage: null, rushers: null, waivers: [] };
+  const together = { kind: 'together' };
+  return [
+    { ...call, id: 'anvil', name: 'Anvil', combination: together, first: 'anvil', second: null },
+    {
+      ...call,
+      id: 'both',
+      name: 'Anvil and Bellows',
+      combination: together,
+      first: 'anvil',
+      second: 'bellows',
+      turn: 'opposite',
+      coverage: 'man-free',
+      rushers: 5,
+      waivers: [{ rule: 'align.tell', look: 'tight', evidence: 'LI||', reason: 'He only steps up with the cadence.' }],
+    },
+    {
+      ...call,
+      id: 'either',
+      name: 'Anvil or Bellows',
+      combination: { kind: 'either-or', key: [backToCall] },
+      first: 'anvil',
+      second: 'bellows',
+    },
+  ];
+}
+
+function checkOuts(): Json[] {
+  const row = (formation: string, action: Json): Json => ({ formation, action });
+  return [
+    {
+      call: 'either',
+      rows: [
+        row('two-backs', { kind: 'coverage', coverage: 'three-deep' }),
+        row('bunch', { kind: 'turn' }),
+        row('trips', { kind: 'swap' }),
+        row('wing', { kind: 'run' }),
+        row('doubles', { kind: 'check-to', call: 'anvil' }),
+      ],
     },
   ];
 }
 
 /** The whole file as JSON. */
 export function sampleJson(): { [key: string]: Json } {
-  const call = { kind: 'together', front: 'odd', turn: 'own', coverage: null };
   return {
     format: 'gapwright-playbook',
-    version: 1,
+    version: 2,
     team: { name: 'Millbrook Herons', level: 'high-school', season: '2026' },
     roles: roles(),
     fronts: fronts(),
     coverages: coverages(),
     looks: looks(),
     pressures: pressures(),
-    calls: [
-      { ...call, id: 'anvil', name: 'Anvil', first: 'anvil', second: null },
-      {
-        ...call,
-        id: 'both',
-        name: 'Anvil and Bellows',
-        first: 'anvil',
-        second: 'bellows',
-        turn: 'opposite',
-        coverage: 'man-free',
-      },
-    ],
+    calls: calls(),
     opponents: [{ id: 'otters', name: 'Larch Falls Otters', looks: ['tight', 'spread'] }],
     sheets: [{ id: 'line', name: 'For the line', room: 'line', paper: 'a4' }],
+    checkOuts: checkOuts(),
+    dictionary: [
+      { word: 'anvil', meaning: 'the outside man comes and boxes' },
+      { word: 'hinge', meaning: 'the man who keeps the passer inside' },
+    ],
     words: { techniques: [{ on: 'tackle', leverage: 'head', label: '4' }] },
   };
 }

@@ -1,7 +1,7 @@
 /** Ids and texts at their limits, and texts that would hurt a careless page, sheet or table: kept as they are. */
 import { describe, expect, it } from 'vitest';
 import { checkPlaybook, openDocument, saveDocument, toSetup } from '../../src/document/index.ts';
-import { analyse } from '../../src/engine/index.ts';
+import { analyse, asPlayerId, asRoleId, evidenceOf } from '../../src/engine/index.ts';
 import { withAt } from './json.ts';
 import { sampleJson, samplePlaybook, type Json } from './samplePlaybook.ts';
 
@@ -64,6 +64,20 @@ describe('lengths are counted in characters', () => {
     expect(refusal(withName('🏈'.repeat(121)))).toContain('text of at most 120 characters');
   });
 
+  it('4,000 of a reason', () => {
+    const withReason = (reason: string): Json => withAt(sampleJson(), ['calls', 1, 'waivers', 0, 'reason'], reason);
+    expect(refusal(withReason('🏈'.repeat(4_000)))).toBeNull();
+    expect(refusal(withReason('x'.repeat(4_001)))).toContain('text of at most 4000 characters');
+  });
+
+  it('40 of a word of the staff, 120 of what it means', () => {
+    const withEntry = (word: string, meaning: string): Json =>
+      withAt(sampleJson(), ['dictionary', 0], { word, meaning });
+    expect(refusal(withEntry('x'.repeat(40), 'x'.repeat(120)))).toBeNull();
+    expect(refusal(withEntry('x'.repeat(41), 'x'))).toContain('text of at most 40 characters');
+    expect(refusal(withEntry('x', 'x'.repeat(121)))).toContain('text of at most 120 characters');
+  });
+
   it('40 of a tag', () => {
     expect(refusal(withAt(sampleJson(), ['pressures', 0, 'tags', 0], 'x'.repeat(40)))).toBeNull();
     expect(refusal(withAt(sampleJson(), ['pressures', 0, 'tags', 0], 'x'.repeat(41)))).toContain('at most 40');
@@ -113,9 +127,35 @@ const TEXTS = [
   'x'.repeat(120),
 ];
 
+describe('what a waived finding was about', () => {
+  const withEvidence = (evidence: string): Json =>
+    withAt(sampleJson(), ['calls', 1, 'waivers', 0, 'evidence'], evidence);
+
+  it('is taken as the program writes it: ids, gaps and players', () => {
+    const who = ['LE', 'N', 'a'.repeat(40)].map(asRoleId);
+    const gaps = [{ side: 'left', letter: 'B' } as const, { side: 'right', letter: 'A' } as const];
+    const evidence = evidenceOf({ who, gaps, players: [asPlayerId('T-1'), asPlayerId('T_2')] });
+    expect(evidence).toContain('A right B left');
+    expect(refusal(withEvidence(evidence))).toBeNull();
+    expect(refusal(withEvidence(evidenceOf({ who: [], gaps: [], players: [] })))).toBeNull();
+  });
+
+  it.each(['1.5 2', 'é', '<b>', 'a\n', 'x'.repeat(2_001)])('and not as %j', (evidence) => {
+    expect(refusal(withEvidence(evidence))).toContain('what a finding was about, as this program writes it');
+  });
+});
+
 it.each(TEXTS)('%j survives saving and opening unchanged', (text) => {
   const sample = samplePlaybook();
-  const named = { ...sample, team: { ...sample.team, name: text, season: text } };
+  const named = {
+    ...sample,
+    team: { ...sample.team, name: text, season: text },
+    calls: sample.calls.map((call) => ({
+      ...call,
+      waivers: call.waivers.map((waiver) => ({ ...waiver, reason: text })),
+    })),
+    dictionary: [{ word: Array.from(text).slice(0, 40).join(''), meaning: text }],
+  };
   const saved = saveDocument(named);
   for (const file of [saved, new TextEncoder().encode(saved)]) {
     const opened = openDocument(file);

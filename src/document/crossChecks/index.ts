@@ -3,6 +3,7 @@ import type { Playbook } from '../schema/playbook.ts';
 import { duplicates } from './duplicates.ts';
 import { snappers } from './snappers.ts';
 import { gapCounts } from './gapCounts.ts';
+import { strangersInMotion } from './motions.ts';
 import { missing } from './references.ts';
 import { undecidedSides } from './sides.ts';
 
@@ -10,6 +11,7 @@ const CHECKS: readonly ((playbook: Playbook) => readonly Problem[])[] = [
   duplicates,
   missing,
   snappers,
+  strangersInMotion,
   undecidedSides,
   gapCounts,
 ];

@@ -86,7 +86,7 @@ export type DeepReadonly<Value> = Value extends string | number | boolean | null
     ? readonly DeepReadonly<Item>[]
     : { readonly [Key in keyof Value]: DeepReadonly<Value[Key]> };
 
-/** A whole playbook. Its roles, fronts, coverages, looks, pressures and calls are the engine's own types. */
+/** A whole playbook. Its roles, fronts, coverages, looks, pressures, calls, check-outs and dictionary are the engine's types. */
 export type Playbook = DeepReadonly<z.output<typeof playbookSchema>>;
 
 /** An opponent and the looks he shows. */
