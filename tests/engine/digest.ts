@@ -2,8 +2,8 @@ import { mirrorSide, printAssignment, type Analysis, type Gap } from '../../src/
 
 const flipWords = (text: string): string => text.replace(/left|right/g, (side) => (side === 'left' ? 'right' : 'left'));
 
-/** Stands, both columns, owners and findings, man by man and gap by gap in an order that has no left or right; flipped if asked. */
-export function digest({ assignments, gaps, findings, verdict }: Analysis, flipped: boolean): string {
+/** Stands, both columns, owners, zones, answers and findings, each kind in an order that has no left or right; flipped if asked. */
+export function digest({ assignments, gaps, zones, answers, findings, verdict }: Analysis, flipped: boolean): string {
   const words = (text: string): string => (flipped ? flipWords(text) : text);
   const gap = ({ side, letter }: Gap): string => `${letter}-${flipped ? mirrorSide(side) : side}`;
   const men = assignments.map((man) => {
@@ -28,5 +28,15 @@ export function digest({ assignments, gaps, findings, verdict }: Analysis, flipp
     ({ rule, who, gaps: about, players }) =>
       `${rule} ${[...who].sort().join()} ${about.map(gap).sort().join()} ${[...players].sort().join()}`,
   );
-  return [verdict, ...men.sort(), ...owned.sort(), ...found.sort()].join('\n');
+  const filled = zones.map(
+    ({ zone, side, by, how, proof }) =>
+      `${zone} ${words(side)} ${by ?? ''} ${how ?? ''} ${proof === null ? '' : [...proof.reachable].sort().join()}`,
+  );
+  const answered = answers.map(
+    ({ player, by, how, proof }) =>
+      `${player} ${by ?? ''} ${how ?? ''} ${
+        proof === null ? '' : `${[...proof.players].sort().join()} ${[...proof.reachable].sort().join()}`
+      }`,
+  );
+  return [verdict, ...filled.sort(), ...answered.sort(), ...men.sort(), ...owned.sort(), ...found.sort()].join('\n');
 }

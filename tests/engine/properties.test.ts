@@ -3,22 +3,29 @@ import { describe, expect, it, vi } from 'vitest';
 import {
   analyse,
   asCallId,
+  MEET_WITHIN,
+  MEET_WITHIN_SECONDS,
   mirrorPlace,
   mirrorSetup,
   mirrorSide,
+  movesOfDraft,
   PLACES,
+  positionAt,
   readLook,
   SIDES,
   TURNS,
   type Analysis,
   type Front,
   type Look,
+  type Move,
   type OffencePlayer,
   type Place,
   type Pressure,
+  type RoleId,
   type Setup,
   type Side,
   type Turn,
+  type Who,
 } from '../../src/engine/index.ts';
 import { compareBy } from '../../src/base/index.ts';
 import { openDocument, toSetup, type Playbook } from '../../src/document/index.ts';
@@ -76,6 +83,12 @@ function* everyCase(fronts: readonly Front[], spots: readonly Place[]): Generato
   }
 }
 
+/** Of the cases of one front the spot that is asked: one of three for each look and pair, another one for the next pair. */
+function spotInTurn(index: number): Place | undefined {
+  const pair = index % book.pressures.length ** 2;
+  return PLACES[Math.floor(pair / TURNS.length) % PLACES.length];
+}
+
 /** Milliseconds: thousands of questions in each test, perhaps on a slow machine. */
 vi.setConfig({ testTimeout: 300_000 });
 
@@ -97,14 +110,15 @@ describe('mirror: everything flipped left to right gives the flipped answer', ()
     return digest(analyse(mirrorSetup(setup)), true) !== digest(analyse(setup), false);
   };
 
-  it.each(book.fronts.slice(0, 2))('$name: every look, spot and ordered pair of pressures', (front) => {
-    const cases = [...everyCase([front], PLACES)];
-    expect(cases).toHaveLength(book.looks.length * PLACES.length * book.pressures.length ** 2);
+  it.each(book.fronts.slice(0, 2))('$name: every look and ordered pair of pressures', (front) => {
+    // The ball spots take turns, and so do the turns: every look and first pressure meets each spot with each turn.
+    const cases = [...everyCase([front], PLACES)].filter(({ spot }, index) => spot === spotInTurn(index));
+    expect(cases).toHaveLength(book.looks.length * book.pressures.length ** 2);
     expect(cases.filter(unlike).map(name)).toEqual([]);
   });
 
-  it('the other fronts: every seventh', () => {
-    const cases = [...everyCase(book.fronts.slice(2), PLACES)].filter((_, index) => index % 7 === 0);
+  it('the other fronts: every seventeenth', () => {
+    const cases = [...everyCase(book.fronts.slice(2), PLACES)].filter((_, index) => index % 17 === 0);
     expect(cases.length).toBeGreaterThan(1000);
     expect(cases.filter(unlike).map(name)).toEqual([]);
   });
@@ -117,14 +131,20 @@ const shuffled = <Item>(items: readonly Item[]): readonly Item[] => [
   ...items.filter((_, index) => index % 3 === 2),
 ];
 
+/** Tellings in another order. Those for one name are one list, the first case that holds: in it the order is meant. */
+function retold<Tell extends { readonly who: Who }>(tells: readonly Tell[]): readonly Tell[] {
+  const nameOf = ({ who }: Tell): string => JSON.stringify(who);
+  return shuffled([...new Set(tells.map(nameOf))]).flatMap((one) => tells.filter((tell) => nameOf(tell) === one));
+}
+
 /** The playbook with every list whose order carries no meaning written in another order. */
 const reordered: Playbook = frozen({
   ...book,
   roles: shuffled(book.roles),
   fronts: shuffled(book.fronts.map((front) => ({ ...front, roles: shuffled(front.roles) }))),
-  coverages: shuffled(book.coverages.map((shell) => ({ ...shell, tells: shuffled(shell.tells) }))),
+  coverages: shuffled(book.coverages.map((shell) => ({ ...shell, tells: retold(shell.tells) }))),
   looks: shuffled(book.looks.map((look) => ({ ...look, players: shuffled(look.players) }))),
-  pressures: shuffled(book.pressures.map((pressure) => ({ ...pressure, tells: shuffled(pressure.tells) }))),
+  pressures: shuffled(book.pressures.map((pressure) => ({ ...pressure, tells: retold(pressure.tells) }))),
 });
 
 /** What was worked out, without the setup it was worked out from. */
@@ -135,8 +155,12 @@ describe('what must not matter', () => {
     for (const one of SAMPLE) {
       const usual = worked(analyse(ask(one)));
       const other = worked(analyse(ask(one, reordered)));
+      // Written alike they are alike: only where they are not is it worth the time to say where.
+      if (JSON.stringify(other) === JSON.stringify(usual)) continue;
       expect(other.assignments, name(one)).toEqual(usual.assignments);
       expect(other.gaps, name(one)).toEqual(usual.gaps);
+      expect(other.zones, name(one)).toEqual(usual.zones);
+      expect(other.answers, name(one)).toEqual(usual.answers);
       expect(other.findings, name(one)).toEqual(usual.findings);
       expect(other.verdict, name(one)).toBe(usual.verdict);
       expect(other.facts, name(one)).toEqual(usual.facts);
@@ -215,14 +239,75 @@ function edges({ assignments, facts }: Analysis): string {
 
 const told = ({ verdict, findings }: Analysis): string => `${verdict} ${findings.map(({ rule }) => rule).join()}`;
 
-/** The setup with every man of the front where the analysis found him, by hand, one of them a little off. */
+/** How near two men come to each other at one time on their ways to the line, in yards. */
+function nearest(moves: readonly Move[], [a, b]: readonly RoleId[]): number {
+  const traces = [a, b].map((role) => {
+    const move = moves.find((each) => each.role === role);
+    const end = move?.path.at(-1)?.t ?? 0;
+    return Array.from({ length: 21 * Math.ceil(end) }, (_, look) => look / 20).flatMap((t) => {
+      const at = move === undefined || t < move.starts || t > end ? null : positionAt(move, t);
+      return at === null ? [] : [{ ...at, t }];
+    });
+  });
+  const [one = [], other = []] = traces;
+  const ways = one.flatMap((mine) =>
+    other
+      .filter(({ t }) => Math.abs(t - mine.t) <= MEET_WITHIN_SECONDS + 1e-9)
+      .map(({ x, y }) => Math.hypot(x - mine.x, y - mine.y)),
+  );
+  return Math.min(...ways);
+}
+
+/** Whether a man goes another way in the one picture than in the other: round somebody, and not straight. */
+function goesRound(pictures: readonly (readonly Move[])[], role: RoleId): boolean {
+  const [one, other] = pictures.map((moves) => moves.find((move) => move.role === role));
+  if (one === undefined || other === undefined) return false;
+  return one.path.some(({ t, x, y }) => {
+    const at = positionAt(other, t);
+    return Math.hypot(at.x - x, at.y - y) > 0.1;
+  });
+}
+
+/**
+ * The same without the pairs who only just run into each other, or only just do not, in one of the two pictures, and those of
+ * whom one goes round a man in the one and past him in the other: what is measured on timed paths has an edge too.
+ */
+function toldBut(analysis: Analysis, other: Analysis): string {
+  const pictures = [analysis, other].map((each) => movesOfDraft(each));
+  const onTheEdge = (who: readonly RoleId[]): boolean =>
+    pictures.some((moves) => Math.abs(nearest(moves, who) - MEET_WITHIN) < 0.03) ||
+    who.some((role) => goesRound(pictures, role));
+  const kept = analysis.findings.filter(({ rule, who }) => rule !== 'path.crossing' || !onTheEdge(who));
+  const verdict = kept.length === analysis.findings.length ? analysis.verdict : 'of what is left';
+  return `${verdict} ${kept.map(({ rule, who }) => `${rule} ${who.join('+')}`).join()}`;
+}
+
+function expectAlike(moved: Analysis, usual: Analysis, about: string): void {
+  if (told(moved) === told(usual)) return;
+  const [one, other] = [toldBut(moved, usual), toldBut(usual, moved)];
+  // Where one of the two has a pair on the edge the verdict may hang on it.
+  const rules = (text: string): string => text.replace(/^(stop|check|note|clean|of what is left) /, '');
+  expect(rules(one), about).toBe(rules(other));
+  expect(`${one} ${other}`, about).toContain('of what is left');
+}
+
+/**
+ * The setup with men of the front where the analysis found them, by hand, one of them a little off. A man whom a pressure moves
+ * before the snap is left to it, unless he is that one: a spot set by hand would take its word from him.
+ */
 function nudged(setup: Setup, { assignments }: Analysis, man: number, dx: number, dy: number): Setup {
-  const byHand = assignments.map(({ aligned: { role, x, y } }, index) => ({
-    look: setup.look.id,
-    role: role.id,
-    x: index === man ? x + dx : x,
-    y: index === man ? y + dy : y,
-  }));
+  const byHand = assignments.flatMap(({ aligned: { role, x, y, by } }, index) =>
+    index !== man && by === 'pressure'
+      ? []
+      : [
+          {
+            look: setup.look.id,
+            role: role.id,
+            x: index === man ? x + dx : x,
+            y: index === man ? y + dy : y,
+          },
+        ],
+  );
   return frozen({ ...setup, front: { ...setup.front, byHand } });
 }
 
@@ -244,11 +329,12 @@ describe('a man who stands less than a hundredth of a yard elsewhere', () => {
       const [dx, dy] = NUDGES[at % NUDGES.length] ?? [0, 0];
       const still = analyse(nudged(setup, usual, -1, 0, 0));
       expect(told(still), name(one)).toBe(told(usual));
-      usual.assignments.forEach((_, man) => {
+      usual.assignments.forEach(({ aligned }, man) => {
+        const there = aligned.by === 'pressure' ? analyse(nudged(setup, usual, man, 0, 0)) : still;
         const moved = analyse(nudged(setup, usual, man, dx, dy));
-        if (edges(moved) !== edges(usual)) return;
+        if (edges(moved) !== edges(there)) return;
         compared += 1;
-        expect(told(moved), `${name(one)} man ${man}`).toBe(told(usual));
+        expectAlike(moved, there, `${name(one)} man ${man}`);
       });
     });
     expect(compared).toBeGreaterThan(0.9 * cases.length * 11);
@@ -267,7 +353,7 @@ describe('a man who stands less than a hundredth of a yard elsewhere', () => {
         const moved = analyse(frozen({ ...setup, look: { ...setup.look, players } }));
         if (edges(moved) !== edges(usual)) return;
         compared += 1;
-        expect(told(moved), `${name(one)} player ${man}`).toBe(told(usual));
+        expectAlike(moved, usual, `${name(one)} player ${man}`);
       });
     });
     expect(compared).toBeGreaterThan(0.8 * cases.length * 11);

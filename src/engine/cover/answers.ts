@@ -123,6 +123,8 @@ export function answerReceivers(assignments: readonly Assignment[], facts: LookF
       compareBy(
         (man) => Math.round(Math.abs(man.aligned.x) * 1000),
         (man) => (man.aligned.place === lean ? 0 : 1),
+        (man) => man.aligned.y,
+        (man) => man.aligned.role.id,
       ),
     );
   const underHalves = men.some(({ pass }) => pass.kind === 'zone' && pass.zone === 'half');
