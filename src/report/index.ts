@@ -1,6 +1,14 @@
 /** The only door of the report: an analysis in words. It reads results and computes no football. */
 export type * from './types.ts';
 export { buildReport } from './buildReport.ts';
+export {
+  compareReports,
+  type ComparedLook,
+  type Comparison,
+  type ManChange,
+  type RoomChanges,
+  type VerdictChange,
+} from './compare.ts';
 export type { ReportEntry } from './entry.ts';
 export { fill } from './fill.ts';
 export {

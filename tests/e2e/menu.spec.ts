@@ -157,3 +157,15 @@ for (const [width, height] of [
     expect(partners.violations.map(({ id, nodes }) => [id, nodes[0]?.target])).toEqual([]);
   });
 }
+
+test('what changed between two calls is told room by room', async ({ page }) => {
+  await openMenu(page);
+  await page.getByLabel('What changed', { exact: true }).check();
+  await expect(page.getByText('Choose two calls, or a file')).toBeVisible();
+  await page.getByLabel('Before', { exact: true }).selectOption('sluice');
+  await page.getByLabel('Now', { exact: true }).selectOption('sluice-weir');
+  const linebackers = page.getByRole('region', { name: 'Linebackers' });
+  await expect(linebackers.getByRole('row').filter({ hasText: 'inside' }).first()).toBeVisible();
+  await page.getByLabel('Now', { exact: true }).selectOption('sluice');
+  await expect(page.getByText('Choose two calls, or a file')).toBeVisible();
+});

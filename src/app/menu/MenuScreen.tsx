@@ -4,16 +4,18 @@ import { NO_FILTER, type GridKind, type MenuFilter, type RowOrder } from '../../
 import { TURN_WORDS } from '../call/turnWords.ts';
 import { Radios, Select, type Option } from '../parts/Choice.tsx';
 import { useApp } from '../session/session.ts';
+import { ComparePanel } from './ComparePanel.tsx';
 import { GridPanel } from './GridPanel.tsx';
 import { MenuTools } from './MenuTools.tsx';
 import { PartnersPanel } from './PartnersPanel.tsx';
 
-type Tab = GridKind['kind'];
+type Tab = GridKind['kind'] | 'compare';
 
 const TABS: readonly Option<Tab>[] = [
   { value: 'calls', label: 'Calls against looks' },
   { value: 'pairs', label: 'Pressure with pressure' },
   { value: 'partners', label: 'What goes with…' },
+  { value: 'compare', label: 'What changed' },
 ];
 
 const ORDERS: readonly Option<RowOrder>[] = [
@@ -49,12 +51,14 @@ export function MenuScreen({ onBoard }: { readonly onBoard: () => void }): React
         {tab === 'partners' && (
           <Select label="First pressure" value={first} options={named(playbook.pressures)} onChoose={setFirst} />
         )}
-        {tab !== 'partners' && (
+        {(tab === 'calls' || tab === 'pairs') && (
           <Select label="Rows" value={order} options={ORDERS} onChoose={(chosen) => setOrder(chosen ?? 'kept')} />
         )}
-        <MenuTools filter={filter} onFilter={setFilter} />
+        {tab !== 'compare' && <MenuTools filter={filter} onFilter={setFilter} />}
       </div>
-      {kind === null ? (
+      {tab === 'compare' ? (
+        <ComparePanel />
+      ) : kind === null ? (
         <p className="menu-empty">This playbook has nothing to combine yet: it needs a front and pressures.</p>
       ) : kind.kind === 'partners' ? (
         <PartnersPanel kind={kind} filter={filter} onBoard={onBoard} />
@@ -69,7 +73,7 @@ export function MenuScreen({ onBoard }: { readonly onBoard: () => void }): React
 function useKind(tab: Tab, front: FrontId | null, first: PressureId | null, turn: Turn): GridKind | null {
   return useMemo(() => {
     if (tab === 'calls') return { kind: 'calls' };
-    if (front === null) return null;
+    if (front === null || tab === 'compare') return null;
     if (tab === 'pairs') return { kind: 'pairs', front, turn };
     return first === null ? null : { kind: 'partners', front, first };
   }, [tab, front, first, turn]);
