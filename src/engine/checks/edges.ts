@@ -1,3 +1,4 @@
+import { compareBy } from '../../base/index.ts';
 import type { Assignment } from '../types/index.ts';
 import type { Side } from '../vocabulary.ts';
 import type { Draft } from './defineCheck.ts';
@@ -38,8 +39,19 @@ export function containMen(draft: Draft, side: Side): Known {
 
 /** A rusher in the edge gap of a side who is not told to contain; null: nobody. */
 export function edgeRusher(draft: Draft, side: Side): Assignment | null {
-  const found = draft.assignments.find((man) =>
+  const found = outermostFirst(draft).find((man) =>
     outcomesOf(man, draft).every((outcome) => outcome.pass.kind === 'rush' && inTheEdge(outcome, draft, side)),
   );
   return found ?? null;
+}
+
+/** From the sideline inward, without a left or right: a flipped look must get the flipped answer. */
+function outermostFirst({ assignments }: Draft): readonly Assignment[] {
+  return assignments.toSorted(
+    compareBy(
+      ({ aligned }) => -Math.round(Math.abs(aligned.x) * 1000),
+      ({ aligned }) => aligned.y,
+      ({ aligned }) => aligned.role.id,
+    ),
+  );
 }

@@ -48,22 +48,19 @@ export const lineTooFar = defineCheck({
     }),
 });
 
-/** How many gaps he must move, and from which one. */
+/** How many gaps he must move, and from which one. Of two as near that on the side he goes to, so that a flipped look says the same. */
 function moved(man: Aligned, to: Gap, { facts }: Draft): { readonly count: number; readonly from: Gap | null } {
   const target = facts.gaps.findIndex((each) => gapKey(each.gap) === gapKey(to));
   const [nearest] = startGaps(man, facts.gaps)
     .map((start) => ({ count: Math.abs(start - target), from: facts.gaps[start]?.gap ?? null }))
-    .sort((a, b) => a.count - b.count);
+    .sort((a, b) => a.count - b.count || Number(b.from?.side === to.side) - Number(a.from?.side === to.side));
   return nearest ?? { count: 0, from: null };
 }
 
-/** The gap under his feet. A man head up on a body counts for both gaps beside it. */
+/** The gap under his feet, or several as near as each other. A man head up on a body counts for both gaps beside it. */
 function startGaps(man: Aligned, gaps: readonly GapFact[]): readonly number[] {
-  const byDistance = gaps
-    .map((each, index) => ({ index, distance: Math.round(Math.abs(each.x - man.x) * 1000) }))
-    .sort((a, b) => a.distance - b.distance || a.index - b.index);
-  const [nearest, next] = byDistance;
-  if (nearest === undefined) return [];
-  const headUp = man.technique?.leverage === 'head' && next !== undefined;
-  return headUp ? [nearest.index, next.index] : [nearest.index];
+  const distances = gaps.map((each) => Math.round(Math.abs(each.x - man.x) * 1000));
+  const [nearest = 0, next = nearest] = distances.toSorted((a, b) => a - b);
+  const reach = man.technique?.leverage === 'head' ? next : nearest;
+  return distances.flatMap((distance, index) => (distance <= reach ? [index] : []));
 }

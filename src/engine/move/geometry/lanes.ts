@@ -22,10 +22,13 @@ export function lanesOf<R extends Runner>(runners: readonly R[]): Lanes<R> {
   }
   for (const { gap, of } of users.values()) {
     const sign = signOf(gap.side);
+    const names = of.map(({ aligned }) => aligned.role.id).sort();
     of.sort(
       compareBy(
         ({ aligned }) => aligned.x,
         ({ aligned }) => aligned.y * sign,
+        // Two on one spot: in the order of their names from the ball outward, so that a flipped picture has it flipped.
+        ({ aligned }) => names.indexOf(aligned.role.id) * sign,
       ),
     );
   }
