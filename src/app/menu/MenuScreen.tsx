@@ -39,7 +39,9 @@ export function MenuScreen({ onBoard }: { readonly onBoard: () => void }): React
     <main className="menu-screen">
       <div className="menu-head">
         <Radios legend="What is shown" hideLegend value={tab} options={TABS} onChoose={setTab} />
-        {tab !== 'calls' && <Select label="Front" value={front} options={named(playbook.fronts)} onChoose={setFront} />}
+        {(tab === 'pairs' || tab === 'partners') && (
+          <Select label="Front" value={front} options={named(playbook.fronts)} onChoose={setFront} />
+        )}
         {tab === 'pairs' && (
           <Select
             label="The second goes"
