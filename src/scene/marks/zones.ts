@@ -31,6 +31,9 @@ const NAMES: Readonly<Record<Zone, string>> = {
 
 const NAME_SIZE: Yards = 0.78;
 
+/** Least room between two rings. */
+const APART: Yards = 0.15;
+
 /** How far a ring reaches from its middle: as wide as its name, not as wide as the zone. */
 const REACH: Readonly<Record<Zone, readonly [rx: Yards, ry: Yards]>> = {
   seam: [2.3, 1.1],
@@ -65,10 +68,11 @@ export function dropShapes(picture: Picture, drops: readonly Drop[]): readonly S
   const runners = drops.map(({ drawn }) => drawn);
   const together = { runners, lanes: lanesOf(runners) };
   // The deep ones first: they belong to the field, and the short ones find a place among the ways to them.
-  const deepFirst = drops
-    .flatMap((drop) =>
-      waysOf(groundOf(picture), together, drop.drawn).map((way) => ({ drop, zone: ringOf(drop, way) })),
-    )
+  const found = drops.flatMap((drop) =>
+    waysOf(groundOf(picture), together, drop.drawn).map((way) => ({ drop, zone: ringOf(drop, way) })),
+  );
+  const deepFirst = found
+    .map((one) => ({ ...one, zone: besideItsLike(one, found) }))
     .toSorted((a, b) => b.zone.at.y - a.zone.at.y);
   for (const { drop, zone } of deepFirst) placed.push(placeDrop(picture, zone, drop, placed));
   return placed.flatMap(shapesOf);
@@ -113,6 +117,29 @@ function ringOf({ drawn, job }: Drop, { points }: Way): DrawnZone {
   return { at: points.at(-1) ?? drawn.aligned, rx, ry, name: NAMES[job.zone] };
 }
 
+/** A drop with the ring of its zone, before it is placed. */
+interface Ringed {
+  readonly drop: Drop;
+  readonly zone: DrawnZone;
+}
+
+/** Men in one and the same zone share its ground: their rings stand side by side about its middle, in the men's order. */
+function besideItsLike({ drop, zone }: Ringed, all: readonly Ringed[]): DrawnZone {
+  // A little more than the room they need, so that rounding does not push them apart again.
+  const pitch = 2 * zone.rx + APART + 0.05;
+  const like = all
+    .filter(
+      (other) =>
+        other.drop.job.zone === drop.job.zone &&
+        other.drop.job.side === drop.job.side &&
+        Math.abs(other.zone.at.x - zone.at.x) < pitch,
+    )
+    .toSorted((a, b) => a.drop.drawn.aligned.x - b.drop.drawn.aligned.x);
+  const middle = like.reduce((sum, other) => sum + other.zone.at.x, 0) / like.length;
+  const place = like.findIndex((other) => other.drop === drop) - (like.length - 1) / 2;
+  return { ...zone, at: { x: middle + place * pitch, y: zone.at.y } };
+}
+
 function between(low: Yards, value: Yards, high: Yards): Yards {
   return Math.min(high, Math.max(low, value));
 }
@@ -148,8 +175,8 @@ const SLIDES: readonly Point[] = [-9, -7.5, -6, -4.5, -3, -1.5, 0, 1.5, 3, 4.5, 
 function coversNobody(picture: Picture, zone: DrawnZone, placed: readonly PlacedDrop[]): boolean {
   const apart = placed.every(
     ({ zone: other }) =>
-      Math.abs(other.at.x - zone.at.x) >= other.rx + zone.rx + 0.15 ||
-      Math.abs(other.at.y - zone.at.y) >= other.ry + zone.ry + 0.15,
+      Math.abs(other.at.x - zone.at.x) >= other.rx + zone.rx + APART ||
+      Math.abs(other.at.y - zone.at.y) >= other.ry + zone.ry + APART,
   );
   const men = picture.analysis.assignments.map(({ aligned }) => aligned);
   return apart && men.every((man) => !isInside(zone, man, manRadius(man.role.letter) + 0.1));
