@@ -1,24 +1,31 @@
 import { because, datum, fact } from '../because.ts';
 import type { Because, GapRef, ReceiverRef, RuleJob, SideRef } from '../types/index.ts';
 
-const SIDE_WORDS: Readonly<Record<SideRef, string>> = {
-  call: 'call side',
-  away: 'away side',
-  mine: 'his side',
-  other: 'the other side',
-  left: 'left',
-  right: 'right',
-};
+/** A thing on a side, as it is said on the field: "call-side A gap", "A gap on his side". */
+function onSide(thing: string, side: SideRef): string {
+  switch (side) {
+    case 'call':
+      return `call-side ${thing}`;
+    case 'away':
+      return `away-side ${thing}`;
+    case 'mine':
+      return `${thing} on his side`;
+    case 'other':
+      return `${thing} on the other side`;
+    case 'left':
+    case 'right':
+      return `${thing} ${side}`;
+  }
+}
 
 function gapWords(gap: GapRef): string {
-  const side = SIDE_WORDS[gap.side];
   switch (gap.kind) {
     case 'letter':
-      return `${gap.letter} gap ${side}`;
+      return onSide(`${gap.letter} gap`, gap.side);
     case 'edge':
-      return `edge gap ${side}`;
+      return onSide('edge gap', gap.side);
     case 'outside':
-      return gap.body === 'last' ? `gap outside the last man ${side}` : `gap outside the ${gap.body} ${side}`;
+      return `gap outside the ${onSide(gap.body === 'last' ? 'last man' : gap.body, gap.side)}`;
   }
 }
 
@@ -28,7 +35,9 @@ function receiverBecause(receiver: ReceiverRef): Because {
   const n = datum.number(receiver.number);
   return receiver.kind === 'back'
     ? because('he has back number {n} from his side', { n })
-    : because('he has number {n} {side}', { n, side: datum.word(SIDE_WORDS[receiver.side]) });
+    : because('he has the {number}', {
+        number: datum.word(onSide(`number ${String(receiver.number)}`, receiver.side)),
+      });
 }
 
 /** What a job adds to its first sentence: the edge, the peel, the run duty of a man who covers. */
@@ -80,7 +89,7 @@ export function describeJob(job: RuleJob): Because {
     case 'drop': {
       const zone = { zone: datum.word(job.zone) };
       if (job.side === 'middle') return because('he drops to the {zone}', zone, ...rest);
-      return because('he drops to the {zone} {side}', { ...zone, side: datum.word(SIDE_WORDS[job.side]) }, ...rest);
+      return because('he drops to the {zone}', { zone: datum.word(onSide(job.zone, job.side)) }, ...rest);
     }
     case 'man':
       return { ...receiverBecause(job.receiver), because: rest };

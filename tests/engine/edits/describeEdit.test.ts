@@ -75,9 +75,9 @@ const rows: readonly (readonly [edit: Edit, says: readonly string[]])[] = [
     },
     [
       'in second tell @N what the other pressure tells him',
-      'he rushes the A gap call side',
+      'he rushes the call-side A gap',
       'he plays it as: slant',
-      'he rushes the A gap away side',
+      'he rushes the away-side A gap',
       'he plays it as: penetrate',
     ],
   ],
@@ -95,7 +95,7 @@ const rows: readonly (readonly [edit: Edit, says: readonly string[]])[] = [
     [
       'in second tell @N another job on one surface',
       'no more than 2 men are attached on his side',
-      'he rushes the edge gap his side and contains',
+      'he rushes the edge gap on his side and contains',
       'he plays it as: penetrate',
     ],
   ],
@@ -107,7 +107,7 @@ const rows: readonly (readonly [edit: Edit, says: readonly string[]])[] = [
     given('rush outside:end-other loop over:end-call second:inside-away spill peel', 1),
     [
       'in second tell @N another job in his case 2',
-      'he rushes the gap outside the end the other side',
+      'he rushes the gap outside the end on the other side',
       'he plays it as: loop',
       'on the edge: spill',
       'past end-call',
@@ -117,15 +117,15 @@ const rows: readonly (readonly [edit: Edit, says: readonly string[]])[] = [
   ],
   [
     given('fit outside:last-call force'),
-    ['in second tell @N another job', 'he fits the gap outside the last man call side', 'he is force'],
+    ['in second tell @N another job', 'he fits the gap outside the call-side last man', 'he is force'],
   ],
   [
     duty('drop third-away may edge-away force'),
     [
       'in Three deep tell safety-away another job',
-      'he drops to the third away side',
+      'he drops to the away-side third',
       'he is force',
-      'he may fit the edge gap away side',
+      'he may fit the away-side edge gap',
     ],
   ],
   [
@@ -136,7 +136,7 @@ const rows: readonly (readonly [edit: Edit, says: readonly string[]])[] = [
     },
     [
       'in second tell @N another job',
-      'he rushes the A gap call side',
+      'he rushes the call-side A gap',
       'he plays it as: penetrate',
       'before the snap he stands 6 yards deep',
     ],
@@ -153,7 +153,7 @@ const rows: readonly (readonly [edit: Edit, says: readonly string[]])[] = [
     },
     [
       'in second tell @N another job',
-      'he rushes the A gap call side',
+      'he rushes the call-side A gap',
       'he plays it as: penetrate',
       'before the snap he stands on the heels of end-call',
     ],
@@ -163,13 +163,13 @@ const rows: readonly (readonly [edit: Edit, says: readonly string[]])[] = [
     duty('man #2-call own B-call'),
     [
       'in Three deep tell safety-away another job',
-      'he has number 2 call side',
-      'against the run he owns the B gap call side',
+      'he has the call-side number 2',
+      'against the run he owns the call-side B gap',
     ],
   ],
   [duty('man back2'), ['in Three deep tell safety-away another job', 'he has back number 2 from his side']],
   [duty('spy'), ['in Three deep tell safety-away another job', 'he spies the passer']],
-  [duty('fit B-call'), ['in Three deep tell safety-away another job', 'he fits the B gap call side']],
+  [duty('fit B-call'), ['in Three deep tell safety-away another job', 'he fits the call-side B gap']],
 ];
 
 describe('an edit in words', () => {
