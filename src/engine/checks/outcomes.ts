@@ -18,8 +18,10 @@ export function inConflict(man: Assignment): boolean {
 
 /** The ways a man may go into the play: one, or two while he is in conflict. */
 export function outcomesOf(man: Assignment, draft: Draft): readonly Outcome[] {
+  const asHeStands = [{ gaps: man.run.gaps, edge: man.run.edge, support: man.run.support, pass: man.pass }];
+  if (!inConflict(man)) return asHeStands;
   const base = draft.setup.front.roles.find((entry) => entry.role === man.aligned.role.id)?.base;
-  if (!inConflict(man) || base === undefined) return [{ ...man.run, pass: man.pass }];
+  if (base === undefined) return asHeStands;
   return [man.combined.first, man.combined.second].flatMap((telling): readonly Outcome[] => {
     if (telling?.kind !== 'told') return [];
     const { job } = telling;

@@ -1,6 +1,6 @@
 import { compareBy } from '../../base/index.ts';
 import type { Point, RoleId, Yards } from '../types/index.ts';
-import { between, distance } from './geometry/points.ts';
+import { between } from './geometry/points.ts';
 import type { Errand, Move } from './types.ts';
 import { rounded } from './walk.ts';
 
@@ -48,7 +48,7 @@ export function meetingOf(a: Move, b: Move): Omit<Crossing, 'a' | 'b'> | null {
 }
 
 /** Where a man is at every look from his first step on, as long as he is not far past the line; and the box about it. */
-interface Trace {
+export interface Trace {
   readonly move: Move;
   /** The number of the first look. */
   readonly from: number;
@@ -57,7 +57,8 @@ interface Trace {
   readonly high: Point;
 }
 
-function traceOf(move: Move): Trace {
+/** Traces a move, so that it can be held against many others without being traced again. */
+export function traceOf(move: Move): Trace {
   const { path, starts } = move;
   const from = Math.ceil(starts * LOOKS - 1e-9);
   const places: Point[] = [];
@@ -81,20 +82,30 @@ function traceOf(move: Move): Trace {
   return { move, from, places, low, high };
 }
 
-function firstMeeting(a: Trace, b: Trace): Omit<Crossing, 'a' | 'b'> | null {
+/** The meeting of two traced moves. */
+export function firstMeeting(a: Trace, b: Trace): Omit<Crossing, 'a' | 'b'> | null {
   if (IN_COVER.includes(a.move.errand) && IN_COVER.includes(b.move.errand)) return null;
   if (!mayMeet(a, b)) return null;
-  for (const [index, mine] of a.places.entries()) {
+  for (let index = 0; index < a.places.length; index += 1) {
+    const mine = a.places[index];
+    if (mine === undefined) continue;
     const look = a.from + index;
     const last = Math.min(b.places.length - 1, look + LOOKS_AT_ONCE - b.from);
     for (let near = Math.max(0, look - LOOKS_AT_ONCE - b.from); near <= last; near += 1) {
       const other = b.places[near];
-      if (other === undefined || distance(mine, other) >= MEET_WITHIN) continue;
+      if (other === undefined || apart(mine, other)) continue;
       const { x, y } = between(mine, other, 0.5);
       return { at: { x: rounded(x), y: rounded(y) }, t: rounded((look + b.from + near) / 2 / LOOKS) };
     }
   }
   return null;
+}
+
+/** By squares: this is asked thousands of times for one picture, and a root is dear. */
+function apart(a: Point, b: Point): boolean {
+  const x = b.x - a.x;
+  const y = b.y - a.y;
+  return x * x + y * y >= MEET_WITHIN * MEET_WITHIN;
 }
 
 /** Whether the boxes about two traces come near each other: most do not. */

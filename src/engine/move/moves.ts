@@ -2,7 +2,7 @@ import { fieldAt } from '../facts/field.ts';
 import { gapsEqual } from '../gaps.ts';
 import type { Assignment, LookFacts, RoleId } from '../types/index.ts';
 import type { Place, RuleLevel } from '../vocabulary.ts';
-import { meetingOf } from './crossings.ts';
+import { firstMeeting, traceOf } from './crossings.ts';
 import { errandOf } from './errands.ts';
 import type { Ground, Runner, Way } from './geometry/ground.ts';
 import { lanesOf } from './geometry/lanes.ts';
@@ -70,7 +70,11 @@ function inTurn(
 /** The move of a man who goes after others. Where no hold keeps them apart he goes as he is told, and they meet. */
 function held(move: Move, firsts: readonly Move[], told: boolean): Move {
   const holds = HOLDS.filter((hold) => hold > 0 || !told);
-  const apart = holds.find((hold) => firsts.every((first) => meetingOf(first, later(move, hold)) === null));
+  const before = firsts.map(traceOf);
+  const apart = holds.find((hold) => {
+    const trace = traceOf(later(move, hold));
+    return before.every((first) => firstMeeting(first, trace) === null);
+  });
   return later(move, apart ?? holds[0] ?? 0);
 }
 
