@@ -57,6 +57,8 @@ export default defineConfig({
     allowOnly: false,
     // Generous: a slow machine is not a failed test.
     testTimeout: 20_000,
+    // Every core: half the tests are long random ones, and one worker less is half the machine where there are two.
+    maxWorkers: '100%',
     coverage: {
       provider: 'v8',
       include: ['src/engine/**/*.ts'],
