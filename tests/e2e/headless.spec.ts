@@ -47,7 +47,7 @@ const lines = (findings: readonly { readonly rule: string; readonly text: string
 for (const [id, name] of [
   ['sluice-weir', 'Sluice Weir'],
   ['culvert-marl', 'Culvert Marl'],
-  ['osier-weir', 'Osier Weir'],
+  ['weir-osier', 'Weir Osier'],
 ] as const) {
   test(`${name}: the page shows what the headless check prints, look by look`, async ({ page }) => {
     test.setTimeout(120_000);
