@@ -24,7 +24,7 @@ export const FACES = {
   caution: { cut: 'regular', size: 6.4, colour: '#404040' },
 } as const satisfies Record<string, Face>;
 
-/** The usual cautions, in our own words; the limits themselves belong to those named in it (DESIGN.md section 12). */
+/** The usual cautions, in our own words; the limits themselves belong to those named in it. */
 export const CAUTION =
   'Teach rushers to see what they hit: head up, strike with shoulder and hands, aim at the chest or below; no launching, no ' +
   'hit with the crown of the helmet, off the passer once the ball is gone, and no diving at a lineman’s knees unless your ' +

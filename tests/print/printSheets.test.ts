@@ -56,7 +56,7 @@ describe('a sheet of one look', () => {
     for (const text of ['deep third', 'deep middle', 'curl-flat', 'spy SS', 'N?']) expect(page).toContain(text);
   });
 
-  it('carries the cautions, and names who decides (DESIGN.md, section 12)', () => {
+  it('carries the cautions, and names who decides', () => {
     for (const text of [
       'head up',
       'no launching',
