@@ -76,12 +76,13 @@ export function cannotTellRows(undetermined: readonly Undetermined[], lexicon: L
   });
 }
 
-/** "2 stop, 1 check; 1 cannot be told; 1 waived": how many of what. */
+/** "2 stops, 1 check; 1 cannot be told; 1 waived": how many of what. */
 export function countText({ standing, waived }: FindingRows, cannotTell: readonly CannotTellRow[]): string {
   const counts = SEVERITIES.flatMap((severity) =>
     counted(
       standing.filter((row) => row.severity === severity),
       severity,
+      `${severity}s`,
     ),
   );
   const parts = [
@@ -92,6 +93,6 @@ export function countText({ standing, waived }: FindingRows, cannotTell: readonl
   return parts.length === 0 ? 'nothing found' : parts.join('; ');
 }
 
-function counted(rows: readonly unknown[], words: string): readonly string[] {
-  return rows.length === 0 ? [] : [`${String(rows.length)} ${words}`];
+function counted(rows: readonly unknown[], one: string, many = one): readonly string[] {
+  return rows.length === 0 ? [] : [`${String(rows.length)} ${rows.length === 1 ? one : many}`];
 }

@@ -230,7 +230,7 @@ export interface Report {
   readonly verdict: Verdict;
   /** "Stop: do not install", "Check: you decide", "Note", "Clean", "Not run against this look". */
   readonly verdictText: string;
-  /** "2 stop, 1 check; 1 cannot be told; 1 waived", "nothing found", "not judged". */
+  /** "2 stops, 1 check; 1 cannot be told; 1 waived", "nothing found", "not judged". */
   readonly counts: string;
   /** "Call side: right" with why; one a pressure. */
   readonly sides: readonly { readonly pressure: string; readonly text: string; readonly why: Why }[];

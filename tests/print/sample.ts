@@ -143,7 +143,7 @@ const finding = (key: string, severity: FindingRow['severity'], ...letters: read
 /** A report with something in every section. */
 export const FULL: Report = {
   ...REPORT,
-  counts: '4 stop, 2 check; 1 cannot be told; 1 waived',
+  counts: '4 stops, 2 checks; 1 cannot be told; 1 waived',
   checkOut: { text: 'Trips: check to Adze', why: WHY },
   choice: {
     text: 'Kiln is run',

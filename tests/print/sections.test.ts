@@ -25,7 +25,7 @@ describe("everybody's sheet with something in every section", () => {
   it('has the verdict, what it counts, what is run here, and what decides before the picture and the jobs', () => {
     const texts = [
       'Stop: do not install',
-      '4 stop, 2 check; 1 cannot be told; 1 waived',
+      '4 stops, 2 checks; 1 cannot be told; 1 waived',
       'Check-out: Trips: check to Adze.',
       'Either-or: Kiln is run. Kiln if it rains, otherwise Trowel. N must hear the check.',
       'Motion: The receiver H goes 9 yd to the right. Call side of Kiln: left before, right after. SS has another spot',
