@@ -64,7 +64,7 @@ function playShapes(picture: Picture): readonly Shape[] {
     ...paths,
     ...offence,
     ...slotShapes(picture, row),
-    ...offenceShapes(picture.analysis, faint),
+    ...offenceShapes(picture.analysis, faint, picture.options.lit),
     ...receiverShapes(picture, row, lines),
     ...assignments.flatMap((assignment) => manShapes(picture, assignment)),
     ...signShapes(picture, lines),

@@ -1,12 +1,13 @@
-import type { Gap, RoleId, Room } from '../engine/index.ts';
+import type { Gap, PlayerId, RoleId, Room } from '../engine/index.ts';
 
 /** Which part of the field a scene shows: everybody and everything drawn for them, the box only, or sideline to sideline. */
 export const VIEWS = ['players', 'box', 'field'] as const;
 export type View = (typeof VIEWS)[number];
 
-/** What to light: the people and gaps of a finding. */
+/** What to light: the people of both teams and the gaps of a finding. */
 export interface Lit {
   readonly roles: readonly RoleId[];
+  readonly players: readonly PlayerId[];
   readonly gaps: readonly Gap[];
 }
 
@@ -31,7 +32,7 @@ export const WHOLE_PICTURE: SceneOptions = {
   detail: 'full',
   view: 'players',
   room: null,
-  lit: { roles: [], gaps: [] },
+  lit: { roles: [], players: [], gaps: [] },
   answers: false,
   run: null,
   protection: null,

@@ -210,7 +210,7 @@ describe('rooms and light', () => {
   });
 
   it('rings the men and gaps of a finding with a double line', () => {
-    const scene = draw({ lit: { roles: [NOSE], gaps: [gap('rD')] } });
+    const scene = draw({ lit: { roles: [NOSE], players: [], gaps: [gap('rD')] } });
     const lit = scene.shapes.filter((shape) => shape.key.endsWith('/lit'));
     expect(lit.map((shape) => shape.key).toSorted()).toEqual(['gap/D right/lit', 'man/N-1/lit']);
     for (const shape of lit) expect(shape.kind !== 'label' && shape.stroke).toBe('double');

@@ -1,6 +1,7 @@
-import type { Assignment, Point, Yards } from '../../engine/index.ts';
+import type { Assignment } from '../../engine/index.ts';
 import { manRadius, type Picture } from '../picture.ts';
 import type { Shape } from '../shapes.ts';
+import { litRing } from './litRing.ts';
 import { ellipse, label, part, type Tag } from './shape.ts';
 
 /** The tag of everything that stands for one defender. */
@@ -24,12 +25,4 @@ export function manShapes(picture: Picture, assignment: Assignment): readonly Sh
     label(tag, at, letter, { size, ink: 'defence-text', bold: !tag.faint }),
     ...(lit ? [litRing(part(tag, 'lit'), at, radius)] : []),
   ];
-}
-
-function litRing(tag: Tag, at: Point, radius: Yards): Shape {
-  const reach = radius + 0.22;
-  return ellipse(
-    { ...tag, layer: 'sign' },
-    { at, rx: reach, ry: reach, fill: null, line: 'highlight', stroke: 'double', width: 0.11 },
-  );
 }

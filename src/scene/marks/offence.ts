@@ -1,22 +1,28 @@
 import { assertNever } from '../../base/index.ts';
 import type { Analysis, LookFacts, OffencePlayer, PlayerId } from '../../engine/index.ts';
+import type { Lit } from '../options.ts';
 import { OFFENCE_RADIUS } from '../picture.ts';
 import type { Shape } from '../shapes.ts';
+import { litRing } from './litRing.ts';
 import { box, ellipse, label, part, polygon, type Tag } from './shape.ts';
 
 /** The offence: open circles with their letters, the snapper a square, split receivers with their number. */
-export function offenceShapes({ facts, answers }: Analysis, faint: boolean): readonly Shape[] {
+export function offenceShapes({ facts, answers }: Analysis, faint: boolean, lit: Lit): readonly Shape[] {
   const open = new Set(answers.filter((answer) => answer.by === null).map((answer) => answer.player));
   return [
-    ...[...facts.players.values()].flatMap((player) => playerShapes(player, faint)),
+    ...[...facts.players.values()].flatMap((player) => playerShapes(player, faint, lit.players.includes(player.id))),
     ...receiverNumbers(facts, open),
   ];
 }
 
-function playerShapes(player: OffencePlayer, faint: boolean): readonly Shape[] {
+function playerShapes(player: OffencePlayer, faint: boolean, lit: boolean): readonly Shape[] {
   const tag = tagOf(player, faint);
   const size = player.letter.length <= 1 ? 0.62 : 0.48;
-  return [outline(player, tag), label(part(tag, 'letter'), player, player.letter, { size, ink: 'offence-text' })];
+  return [
+    outline(player, tag),
+    label(part(tag, 'letter'), player, player.letter, { size, ink: 'offence-text' }),
+    ...(lit ? [litRing(part(tag, 'lit'), { x: player.x, y: player.y }, OFFENCE_RADIUS)] : []),
+  ];
 }
 
 function tagOf(player: OffencePlayer, faint: boolean): Tag {
