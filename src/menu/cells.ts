@@ -1,6 +1,6 @@
 import type { Verdict } from '../engine/index.ts';
 import { rate, VERDICT_ORDER, type MenuFilter, type Rated } from './filter.ts';
-import { sizeOfGrid, type Grid } from './grid.ts';
+import { caseIndex, sizeOfGrid, type Grid } from './grid.ts';
 import type { Summary } from './types.ts';
 
 /** The answers of a grid as they come in: for each case the number of its summary. */
@@ -47,7 +47,7 @@ export function cellReader(grid: Grid, layers: readonly number[], { summaries, n
     return made;
   };
   return (row: number, column: number): Cell => {
-    const from = (row * grid.columns.length + column) * grid.layers.length;
+    const from = caseIndex(grid, row, column, 0);
     const tally = VERDICT_ORDER.map(() => 0);
     let [worst, findings, layer] = [VERDICT_ORDER.length, 0, layers[0] ?? 0];
     for (const each of layers) {

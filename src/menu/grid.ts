@@ -35,8 +35,7 @@ export interface Head {
 }
 
 /**
- * A grid of cases. A cell holds `layers.length` of them; case `(row * columns.length + column) * layers.length + layer` is the
- * one of that row, column and layer.
+ * A grid of cases. A cell holds `layers.length` of them; `caseIndex` says where each stands.
  */
 export interface Grid {
   readonly rows: readonly Head[];
@@ -49,6 +48,11 @@ export interface Grid {
 /** How many cases a grid has, those that do not exist included. */
 export function sizeOfGrid({ rows, columns, layers }: Grid): number {
   return rows.length * columns.length * layers.length;
+}
+
+/** Where the case of a row, column and layer stands in the list. */
+export function caseIndex({ columns, layers }: Grid, row: number, column: number, layer: number): number {
+  return (row * columns.length + column) * layers.length + layer;
 }
 
 /** The grid of that kind over a playbook. */

@@ -1,19 +1,6 @@
 import { assertNever } from '../base/index.ts';
-import type { Point, Yards } from '../engine/index.ts';
+import { bitsOfPiece, curvePiece, distance, toward, type Point, type Yards } from '../engine/index.ts';
 import type { PathShape, Stroke, Tip } from './shapes.ts';
-
-/** The point `by` yards from `from` on the straight way to `to`; `from` itself when both are one place. */
-export function toward(from: Point, to: Point, by: Yards): Point {
-  const length = distance(from, to);
-  return length === 0
-    ? from
-    : { x: from.x + ((to.x - from.x) / length) * by, y: from.y + ((to.y - from.y) / length) * by };
-}
-
-/** Straight distance. */
-export function distance(a: Point, b: Point): Yards {
-  return Math.hypot(b.x - a.x, b.y - a.y);
-}
 
 /** The point of the straight line between two others, ends included, that is nearest to a point. */
 function footOn(point: Point, from: Point, to: Point): Point {
@@ -121,47 +108,14 @@ export function polygonData(points: readonly Point[], closed: boolean, place: To
   return points.map((point, index) => `${index === 0 ? 'M' : 'L'}${pair(place(point))}`).join('') + (closed ? 'Z' : '');
 }
 
-/** A cubic piece of a curve: two control points and its end. */
-interface Piece {
-  readonly c1: Point;
-  readonly c2: Point;
-  readonly to: Point;
-}
-
-/** The piece of a Catmull-Rom curve from point `index` to the next; null past the last. */
-function pieceAt(points: readonly Point[], index: number): Piece | null {
-  const from = points[index];
-  const to = points[index + 1];
-  if (from === undefined || to === undefined) return null;
-  const before = points[index - 1] ?? from;
-  const after = points[index + 2] ?? to;
-  return {
-    c1: { x: from.x + (to.x - before.x) / 6, y: from.y + (to.y - before.y) / 6 },
-    c2: { x: to.x - (after.x - from.x) / 6, y: to.y - (after.y - from.y) / 6 },
-    to,
-  };
-}
-
 function curveTo(points: readonly Point[], index: number): string {
-  const piece = pieceAt(points, index);
+  const piece = curvePiece(points, index);
   return piece === null ? '' : `C${pair(piece.c1)} ${pair(piece.c2)} ${pair(piece.to)}`;
 }
 
-/** Points along a path as drawn, close enough together to measure by: its corners, or a curve in six steps a piece. */
-export function pointsAlong(path: PathShape): readonly Point[] {
-  const { points } = path;
-  if (!path.curved || points.length < 3) return points;
-  return points.flatMap((from, index) => {
-    const piece = pieceAt(points, index);
-    return piece === null ? [from] : [0, 1, 2, 3, 4, 5].map((step) => cubic(from, piece, step / 6));
-  });
-}
-
-function cubic(from: Point, { c1, c2, to }: Piece, share: number): Point {
-  const rest = 1 - share;
-  const blend = (a: number, b: number, c: number, d: number) =>
-    a * rest ** 3 + 3 * b * rest ** 2 * share + 3 * c * rest * share ** 2 + d * share ** 3;
-  return { x: blend(from.x, c1.x, c2.x, to.x), y: blend(from.y, c1.y, c2.y, to.y) };
+/** Points along a path as drawn, close enough together to measure by: its corners, and the bits of a curve between them. */
+export function pointsAlong({ points, curved }: PathShape): readonly Point[] {
+  return [...points.slice(0, 1), ...points.flatMap((_, index) => bitsOfPiece(points, index, curved))];
 }
 
 /** Numbers as the shortest text of at most three decimals, never "-0". */

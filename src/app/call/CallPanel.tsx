@@ -3,7 +3,7 @@ import type { Playbook } from '../../document/index.ts';
 import { PLACES, TURNS, type Place } from '../../engine/index.ts';
 import { SPOT_WORDS } from '../../report/index.ts';
 import { sameParts, standInCall, type Board } from '../../store/index.ts';
-import { Radios, Select, type Option } from '../parts/Choice.tsx';
+import { named, Radios, Select } from '../parts/Choice.tsx';
 import { useApp, useSession } from '../session/session.ts';
 import { CallButtons } from './CallButtons.tsx';
 import { Together } from './Together.tsx';
@@ -127,10 +127,6 @@ function firstCoverage(playbook: Playbook, board: Board): string {
   const first = playbook.pressures.find(({ id }) => id === board.first);
   const coverage = playbook.coverages.find(({ id }) => id === first?.coverage);
   return coverage === undefined ? 'The first pressure’s' : `The first pressure’s: ${coverage.name}`;
-}
-
-function named<Id extends string>(list: readonly { readonly id: Id; readonly name: string }[]): readonly Option<Id>[] {
-  return list.map(({ id, name }) => ({ value: id, label: name === '' ? '(no name)' : name }));
 }
 
 function capital(text: string): string {

@@ -3,7 +3,7 @@ import { refusalText, type Playbook } from '../../document/index.ts';
 import { PLACES, type CallId, type Place } from '../../engine/index.ts';
 import type { Comparison, ManChange } from '../../report/index.ts';
 import { openFile } from '../files/openFile.ts';
-import { Select } from '../parts/Choice.tsx';
+import { named, Select } from '../parts/Choice.tsx';
 import { VERDICT_NAMES, VerdictMark } from '../parts/VerdictMark.tsx';
 import { useApp, useSession } from '../session/session.ts';
 import { BALL_WORDS } from '../session/words.ts';
@@ -32,8 +32,8 @@ export function ComparePanel(): ReactElement {
     <div className="compare">
       <div className="menu-head">
         <VersionFile version={version} onVersion={setVersion} />
-        <Select label="Before" value={before} options={callsOf(source)} onChoose={setBefore} />
-        <Select label="Now" value={after} options={callsOf(playbook)} onChoose={setAfter} />
+        <Select label="Before" value={before} options={named(source.calls)} onChoose={setBefore} />
+        <Select label="Now" value={after} options={named(playbook.calls)} onChoose={setAfter} />
         <Select
           label="Ball on"
           value={spot}
@@ -50,10 +50,6 @@ export function ComparePanel(): ReactElement {
       )}
     </div>
   );
-}
-
-function callsOf({ calls }: Playbook) {
-  return calls.map(({ id, name }) => ({ value: id, label: name }));
 }
 
 /** The chosen call where this version has it, else its first. */

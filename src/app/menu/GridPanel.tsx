@@ -1,12 +1,12 @@
 import { useState, type ReactElement } from 'react';
 import type { GridKind, MenuFilter, RowOrder } from '../../menu/index.ts';
-import { VERDICT_ORDER } from '../../menu/index.ts';
+import { caseIndex, VERDICT_ORDER } from '../../menu/index.ts';
+import { standInCall } from '../../store/index.ts';
 import { VERDICT_NAMES, VerdictMark } from '../parts/VerdictMark.tsx';
 import { useSession } from '../session/session.ts';
 import { BALL_WORDS } from '../session/words.ts';
 import { cellWords, reasonsOf } from './cellWords.ts';
 import { MenuProgress } from './MenuProgress.tsx';
-import { standIn } from './standIn.ts';
 import { useMenu, useMenuView, type MenuView } from './useMenu.ts';
 import { VerdictGrid, type Spot } from './VerdictGrid.tsx';
 import type { MenuState } from './menuBook.ts';
@@ -53,10 +53,11 @@ function ShownGrid({ state, filter, order, onBoard }: ShownProps): ReactElement 
         label={pairs ? 'Pressures as the first, against pressures as the second' : 'Calls against looks'}
         onPoint={setPointed}
         onOpen={({ row, column }) => {
-          const at = (row * grid.columns.length + column) * grid.layers.length + view.cellAt(row, column).layer;
+          const at = caseIndex(grid, row, column, view.cellAt(row, column).layer);
           const opened = grid.caseAt(at);
           if (opened === null) return;
-          store.setBoard(standIn(opened, state.playbook));
+          const { call, look, spot } = opened;
+          store.setBoard({ ...standInCall(store.get().board, call), look: look.id, spot });
           onBoard();
         }}
       />
@@ -106,7 +107,7 @@ function CellNote({ view, spot, filter }: NoteProps): ReactElement {
     );
   }
   const cell = view.cellAt(spot.row, spot.column);
-  const number = answers.numbers[(spot.row * grid.columns.length + spot.column) * grid.layers.length + cell.layer];
+  const number = answers.numbers[caseIndex(grid, spot.row, spot.column, cell.layer)];
   const summary = number === undefined ? undefined : answers.summaries[number];
   const layer = grid.layers[cell.layer];
   const reasons = summary === undefined ? '' : reasonsOf(summary, filter);

@@ -2,7 +2,7 @@ import { useMemo, useState, type ReactElement } from 'react';
 import { TURNS, type FrontId, type PressureId, type Turn } from '../../engine/index.ts';
 import { NO_FILTER, type GridKind, type MenuFilter, type RowOrder } from '../../menu/index.ts';
 import { TURN_WORDS } from '../call/turnWords.ts';
-import { Radios, Select, type Option } from '../parts/Choice.tsx';
+import { named, Radios, Select, type Option } from '../parts/Choice.tsx';
 import { useApp } from '../session/session.ts';
 import { ComparePanel } from './ComparePanel.tsx';
 import { GridPanel } from './GridPanel.tsx';
@@ -79,8 +79,4 @@ function useKind(tab: Tab, front: FrontId | null, first: PressureId | null, turn
     if (tab === 'pairs') return { kind: 'pairs', front, turn };
     return first === null ? null : { kind: 'partners', front, first };
   }, [tab, front, first, turn]);
-}
-
-function named<Id extends string>(list: readonly { readonly id: Id; readonly name: string }[]): readonly Option<Id>[] {
-  return list.map(({ id, name }) => ({ value: id, label: name }));
 }

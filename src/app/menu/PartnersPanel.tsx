@@ -1,6 +1,7 @@
 import { useMemo, useState, type ReactElement } from 'react';
 import type { LookId } from '../../engine/index.ts';
 import {
+  caseIndex,
   partnerCalls,
   rankPartners,
   VERDICT_ORDER,
@@ -11,12 +12,12 @@ import {
   type RankedPartner,
 } from '../../menu/index.ts';
 import { TURN_WORDS } from '../call/turnWords.ts';
+import { standInCall } from '../../store/index.ts';
 import { VERDICT_NAMES, VerdictMark } from '../parts/VerdictMark.tsx';
 import { useSession } from '../session/session.ts';
 import { titleOf } from './cellWords.ts';
 import { MenuProgress } from './MenuProgress.tsx';
 import type { MenuState } from './menuBook.ts';
-import { standIn } from './standIn.ts';
 import { useMenu, useMenuView } from './useMenu.ts';
 
 interface Props {
@@ -70,9 +71,7 @@ function useRanked(kind: Props['kind'], state: MenuState, filter: MenuFilter): r
   return useMemo(() => {
     const { grid, answers, playbook } = state;
     const partners = partnerCalls(playbook, kind.front, kind.first).flatMap((call, row): readonly Partner[] => {
-      const places = columns.flatMap((column) =>
-        layers.map((layer) => (row * grid.columns.length + column) * grid.layers.length + layer),
-      );
+      const places = columns.flatMap((column) => layers.map((layer) => caseIndex(grid, row, column, layer)));
       const missing = places.some((place) => (answers.numbers[place] ?? WAITING) < 0);
       if (missing || call.second === null) return [];
       const cases = places.flatMap((place) => {
@@ -107,7 +106,8 @@ function PartnerRow({ partner, kind, state, onBoard }: RowProps): ReactElement {
     if (call === undefined || shown === undefined) return;
     const row = grid.rows.findIndex(({ id }) => id === call.id);
     const column = grid.columns.findIndex(({ id }) => id === shown.id);
-    store.setBoard(standIn({ call, look: shown, spot: worstSpot(state, row, column) }, playbook));
+    const spot = worstSpot(state, row, column);
+    store.setBoard({ ...standInCall(store.get().board, call), look: shown.id, spot });
     onBoard();
   };
   const worst = VERDICT_ORDER.find((_, rank) => (tally[rank] ?? 0) > 0) ?? 'clean';
@@ -155,7 +155,7 @@ function PartnerRow({ partner, kind, state, onBoard }: RowProps): ReactElement {
 
 /** The ball spot with the gravest answer in that cell. */
 function worstSpot({ grid, answers }: MenuState, row: number, column: number) {
-  const from = (row * grid.columns.length + column) * grid.layers.length;
+  const from = caseIndex(grid, row, column, 0);
   const rank = (layer: number): number => {
     const summary = answers.summaries[answers.numbers[from + layer] ?? WAITING];
     return summary === undefined ? VERDICT_ORDER.length : VERDICT_ORDER.indexOf(summary.verdict);

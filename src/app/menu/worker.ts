@@ -1,4 +1,5 @@
 import { createMenuJudge, gridOf, NO_CASE, sizeOfGrid } from '../../menu/index.ts';
+import { letNewerIn } from '../parts/letNewerIn.ts';
 import type { Asked, Told } from './messages.ts';
 
 /** How long it works before it tells what it has and looks whether something newer was asked, in milliseconds. */
@@ -37,13 +38,6 @@ async function answer({ number, playbook, grid: kind }: Extract<Asked, { kind: '
   }
   judge.settle();
   tell({ kind: 'done', number, worked: judge.worked() - before });
-}
-
-/** What was asked meanwhile waits in the queue of messages; it is read before the next slice. */
-function letNewerIn(): Promise<void> {
-  return new Promise((resolve) => {
-    setTimeout(resolve);
-  });
 }
 
 function tell(message: Told): void {

@@ -6,6 +6,13 @@ export interface Option<Value extends string> {
   readonly label: string;
 }
 
+/** The entries of a playbook's list to choose from, by their names. */
+export function named<Id extends string>(
+  list: readonly { readonly id: Id; readonly name: string }[],
+): readonly Option<Id>[] {
+  return list.map(({ id, name }) => ({ value: id, label: name === '' ? '(no name)' : name }));
+}
+
 interface SelectProps<Value extends string> {
   readonly label: string;
   readonly value: Value | null;

@@ -1,4 +1,5 @@
 import { analyse, mend, mendingEdits, suggestionsFor, type MendBudget } from '../../engine/index.ts';
+import { letNewerIn } from '../parts/letNewerIn.ts';
 import type { Asked, Told } from './messages.ts';
 
 /** Analyses one finding may cost. Each takes a few milliseconds, away from the screen. */
@@ -40,13 +41,6 @@ async function searchCall({ number, setups, library }: Extract<Asked, { kind: 'c
     library,
   );
   tell({ kind: 'mended', number, mending: mend(setups, edits, CALL_BUDGET) });
-}
-
-/** What was asked meanwhile waits in the queue of messages; it is read before the next finding. */
-function letNewerIn(): Promise<void> {
-  return new Promise((resolve) => {
-    setTimeout(resolve);
-  });
 }
 
 function tell(message: Told): void {

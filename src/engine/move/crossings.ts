@@ -42,11 +42,6 @@ export function crossings(moves: readonly Move[]): readonly Crossing[] {
   );
 }
 
-/** Where and when two men first meet; null when they do not. */
-export function meetingOf(a: Move, b: Move): Omit<Crossing, 'a' | 'b'> | null {
-  return firstMeeting(traceOf(a), traceOf(b));
-}
-
 /** Where a man is at every look from his first step on, as long as he is not far past the line; and the box about it. */
 export interface Trace {
   readonly move: Move;
@@ -82,7 +77,7 @@ export function traceOf(move: Move): Trace {
   return { move, from, places, low, high };
 }
 
-/** The meeting of two traced moves. */
+/** Where and when two men first meet; null when they do not. */
 export function firstMeeting(a: Trace, b: Trace): Omit<Crossing, 'a' | 'b'> | null {
   if (IN_COVER.includes(a.move.errand) && IN_COVER.includes(b.move.errand)) return null;
   if (!mayMeet(a, b)) return null;

@@ -1,5 +1,4 @@
-import type { Analysis } from '../../engine/index.ts';
-import { distance, toward } from '../geometry.ts';
+import { distance, toward, type Analysis } from '../../engine/index.ts';
 import { OFFENCE_RADIUS } from '../picture.ts';
 import type { Shape } from '../shapes.ts';
 import { ellipse, part, path, type Tag } from './shape.ts';

@@ -1,6 +1,5 @@
 import { assertNever } from '../../base/index.ts';
-import { gapKey, type Point, type Yards } from '../../engine/index.ts';
-import { distance, toward } from '../geometry.ts';
+import { distance, toward, gapKey, type Point, type Yards } from '../../engine/index.ts';
 import { manRadius, OFFENCE_RADIUS, type Picture } from '../picture.ts';
 import type { Ink, PathShape, Shape, Stroke, Tip } from '../shapes.ts';
 import type { DrawnJob } from './jobs.ts';

@@ -1,5 +1,5 @@
-import type { Point, Yards } from '../../engine/index.ts';
-import { distance, distanceToPath } from '../geometry.ts';
+import { distance, type Point, type Yards } from '../../engine/index.ts';
+import { distanceToPath } from '../geometry.ts';
 
 /** What a small mark must keep clear of: lines, and round things with their radius. */
 export interface Obstacles {

@@ -1,5 +1,5 @@
-import type { Block, Point, RoleId } from '../../engine/index.ts';
-import { distance, nearestOn, pointsAlong, toward } from '../geometry.ts';
+import { distance, toward, type Block, type Point, type RoleId } from '../../engine/index.ts';
+import { nearestOn, pointsAlong } from '../geometry.ts';
 import { OFFENCE_RADIUS, type Picture } from '../picture.ts';
 import type { PathShape, Shape } from '../shapes.ts';
 import { path, type Tag } from './shape.ts';

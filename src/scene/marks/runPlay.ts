@@ -1,5 +1,13 @@
-import { gapKey, type FloatingFit, type Gap, type PlayerId, type Point, type Yards } from '../../engine/index.ts';
-import { distance, toward } from '../geometry.ts';
+import {
+  distance,
+  toward,
+  gapKey,
+  type FloatingFit,
+  type Gap,
+  type PlayerId,
+  type Point,
+  type Yards,
+} from '../../engine/index.ts';
 import { OFFENCE_RADIUS, type Picture } from '../picture.ts';
 import type { PathShape, Shape } from '../shapes.ts';
 import type { SlotRow } from './gaps.ts';
