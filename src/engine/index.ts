@@ -14,5 +14,5 @@ export { readLook } from './facts/readLook.ts';
 export * from './offence/index.ts';
 export { gapKey, gapsEqual } from './gaps.ts';
 export * from './move/index.ts';
-export { mirrorPlace, mirrorSetup, mirrorSide } from './mirror.ts';
+export { mirrorLook, mirrorPlace, mirrorSetup, mirrorSide } from './mirror.ts';
 export * from './notation/index.ts';

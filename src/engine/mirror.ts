@@ -80,7 +80,8 @@ function mirrorFront(front: Front): Front {
   };
 }
 
-function mirrorLook(look: Look): Look {
+/** A look with everybody on the other side, its runs and protections with them; only its id and name stay. */
+export function mirrorLook(look: Look): Look {
   return {
     ...look,
     players: look.players.map(mirrorX),

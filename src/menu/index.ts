@@ -3,6 +3,7 @@ export * from './types.ts';
 export * from './filter.ts';
 export * from './grid.ts';
 export * from './cells.ts';
+export { fitsFront } from './fitsFront.ts';
 export * from './ranking.ts';
 export { createMenuJudge, summaryOf, type MenuJudge } from './judge.ts';
 export { keepSame } from './keepSame.ts';

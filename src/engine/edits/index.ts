@@ -7,3 +7,4 @@ export { applySet } from './applySet.ts';
 export type { Standing } from './court.ts';
 export { mend, type MendBudget, type Mending } from './mend.ts';
 export { candidatesFor, mendingEdits, suggestionsFor, type Suggestions } from './suggestions.ts';
+export { turnedTell } from './turnAround.ts';

@@ -6,6 +6,7 @@ import type {
   RuleJob,
   RunSupport,
   SideRef,
+  Tell,
   TellCase,
   Track,
   Who,
@@ -70,4 +71,9 @@ export function turnedJob(job: RuleJob): RuleJob {
 /** A case told from the other side of the ball. */
 export function turnedCase(each: TellCase): TellCase {
   return { ...each, when: each.when.map(test), job: turnedJob(each.job), preSnap: preSnap(each.preSnap) };
+}
+
+/** What one man is told, told from the other side of the ball: by the other name, to the other side. */
+export function turnedTell(tell: Tell): Tell {
+  return { who: man(tell.who), cases: tell.cases.map(turnedCase) };
 }
