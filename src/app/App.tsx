@@ -10,11 +10,15 @@ import { PrintDialog } from './print/PrintDialog.tsx';
 import { ReportPanel } from './report/ReportPanel.tsx';
 import { useBoardModel, type BoardModel } from './session/model.ts';
 import { useNotice } from './session/session.ts';
+import type { NothingToShow } from '../store/index.ts';
 import type { Started } from './session/start.ts';
 import { useShortcuts } from './shortcuts.ts';
 
 /** Loaded when it is first looked at. */
 const MenuScreen = lazy(async () => ({ default: (await import('./menu/MenuScreen.tsx')).MenuScreen }));
+
+/** Loaded when the playbook is first worked on. */
+const Desk = lazy(async () => ({ default: (await import('./desk/Desk.tsx')).Desk }));
 
 /** The whole screen. */
 export function App({ damaged }: { readonly damaged: Started['damaged'] }): ReactElement {
@@ -31,10 +35,12 @@ export function App({ damaged }: { readonly damaged: Started['damaged'] }): Reac
         <Suspense fallback={<main className="workspace-empty" aria-busy="true" />}>
           <MenuScreen onBoard={() => setScreen('board')} />
         </Suspense>
-      ) : 'missing' in model ? (
-        <Lacking missing={model.missing} />
+      ) : screen === 'board' && 'missing' in model ? (
+        <main className="workspace-empty">
+          <Lacking missing={model.missing} />
+        </main>
       ) : (
-        <Workspace model={model} />
+        <Workspace model={model} editing={screen === 'playbook'} />
       )}
       <NoticeLine />
       <FileDialogs files={files} />
@@ -43,17 +49,36 @@ export function App({ damaged }: { readonly damaged: Started['damaged'] }): Reac
   );
 }
 
-function Workspace({ model }: { readonly model: BoardModel }): ReactElement {
+interface WorkspaceProps {
+  readonly model: BoardModel | NothingToShow;
+  /** True: the playbook is worked on beside the board; false: a call is put together. */
+  readonly editing: boolean;
+}
+
+function Workspace({ model, editing }: WorkspaceProps): ReactElement {
   const [placing, setPlacing] = useState(false);
-  const mayPlace = placing && model.state.view.selected !== null && !model.state.readOnly;
+  const shown = 'missing' in model ? null : model;
+  const mayPlace = placing && shown !== null && shown.state.view.selected !== null && !shown.state.readOnly;
   return (
-    <main className="workspace">
+    <main className={editing ? 'workspace is-editing' : 'workspace'}>
       <div className="left-column">
-        <CallPanel />
-        <PlayersPanel model={model} placing={mayPlace} onPlacing={setPlacing} />
+        {editing ? (
+          <Suspense fallback={<section className="panel desk" aria-busy="true" />}>
+            <Desk />
+          </Suspense>
+        ) : (
+          <CallPanel />
+        )}
+        {shown !== null && <PlayersPanel model={shown} placing={mayPlace} onPlacing={setPlacing} />}
       </div>
-      <BoardPanel model={model} placing={mayPlace} onPlaced={() => setPlacing(false)} />
-      <ReportPanel model={model} />
+      {'missing' in model ? (
+        <Lacking missing={model.missing} />
+      ) : (
+        <>
+          <BoardPanel model={model} placing={mayPlace} onPlaced={() => setPlacing(false)} />
+          <ReportPanel model={model} />
+        </>
+      )}
     </main>
   );
 }
@@ -67,10 +92,10 @@ const LACKING_WORDS = {
 
 function Lacking({ missing }: { readonly missing: keyof typeof LACKING_WORDS }): ReactElement {
   return (
-    <main className="workspace-empty">
+    <section className="workspace-empty" aria-label="The board">
       <p>This playbook has {LACKING_WORDS[missing]}.</p>
-      <p>Open another file, or undo the last step.</p>
-    </main>
+      <p>Make one under Playbook, open another file, or undo the last step.</p>
+    </section>
   );
 }
 

@@ -6,6 +6,7 @@ import './styles/base.css';
 import './styles/layout.css';
 import './styles/panels.css';
 import './styles/menu.css';
+import './styles/desk.css';
 import { createRoot } from 'react-dom/client';
 import { App } from './App.tsx';
 import { ErrorBoundary } from './ErrorBoundary.tsx';

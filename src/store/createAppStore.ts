@@ -50,6 +50,7 @@ const FIRST_VIEW: View = {
   lit: null,
   overlay: null,
   answers: false,
+  chosen: { pressures: null, coverages: null, roles: null },
   opponent: null,
 };
 

@@ -12,11 +12,26 @@ export {
   type EditPlace,
 } from './commands/edits.ts';
 export { LEAST_REASON, takeBack, waive, type Waived } from './commands/waivers.ts';
+export { copyEntry, deleteEntry, nextEntry, nextIds, renameEntry } from './commands/entries.ts';
 export { renamePlaybook } from './commands/playbook.ts';
 export { createAppStore, type AppStore, type Commit } from './createAppStore.ts';
 export { moveMan } from './moves.ts';
-export type { CommandProblem } from './problems.ts';
+export type { CommandProblem, Part } from './problems.ts';
 export type { NothingToShow } from './question.ts';
 export { aboutOf, lapsedWaivers, waiverHome, type WaiverHome } from './waivers.ts';
 export { manKey, sameMan, ZOOMS } from './types.ts';
-export type { AppState, Board, CallParts, Change, Lit, Man, Overlay, Preview, Standing, View, Zoom } from './types.ts';
+export type {
+  AppState,
+  Board,
+  CallParts,
+  Change,
+  Chosen,
+  Lit,
+  Man,
+  Overlay,
+  Preview,
+  Standing,
+  View,
+  Zoom,
+} from './types.ts';
+export { SECTIONS, usesOf, type Entry, type Section, type Use } from './uses.ts';

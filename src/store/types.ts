@@ -78,6 +78,13 @@ export interface Overlay {
   readonly index: number;
 }
 
+/** The entry each section's editor was last opened on; null: none yet. Looks and fronts are chosen on the board. */
+export interface Chosen {
+  readonly pressures: PressureId | null;
+  readonly coverages: CoverageId | null;
+  readonly roles: RoleId | null;
+}
+
 /** How the coach looks at it. */
 export interface View {
   /** True: half a turn, the offence below. */
@@ -89,6 +96,7 @@ export interface View {
   readonly overlay: Overlay | null;
   /** True: a line to every receiver from the man who answers him. */
   readonly answers: boolean;
+  readonly chosen: Chosen;
   /** Only this opponent's looks are shown; null: all. */
   readonly opponent: OpponentId | null;
 }

@@ -4,8 +4,8 @@ import { useApp, useSession, useTravel } from '../session/session.ts';
 import { PlaybookName } from './PlaybookName.tsx';
 import { SavedState } from './SavedState.tsx';
 
-/** The two screens of the app: one call in one look, and all of them at once. */
-export type Screen = 'board' | 'menu';
+/** The screens of the app: one call in one look, the parts calls are made of, and all calls in all looks at once. */
+export type Screen = 'board' | 'playbook' | 'menu';
 
 interface Props {
   readonly files: Files;
@@ -72,5 +72,6 @@ export function Header({ files, screen, onScreen, onPrint }: Props): ReactElemen
 
 const SCREENS: readonly { readonly id: Screen; readonly name: string }[] = [
   { id: 'board', name: 'Board' },
+  { id: 'playbook', name: 'Playbook' },
   { id: 'menu', name: 'Whole menu' },
 ];

@@ -10,7 +10,9 @@ export function problemText(problem: CommandProblem): string {
     case 'name-empty':
       return 'Not done: a name is needed';
     case 'name-taken':
-      return `Not done: there is already a call named ${problem.name}`;
+      return `Not done: there is already a ${problem.what} named ${problem.name}`;
+    case 'in-use':
+      return `Not done: it is used by ${problem.by.map((name) => (name === '' ? '(no name)' : name)).join(', ')}`;
     case 'checked-to':
       return `Not done: the call ${problem.by} checks to this one`;
     case 'reason-short':

@@ -3,10 +3,11 @@ import type { Path, Problem } from '../refusal.ts';
 import type { Playbook } from '../schema/playbook.ts';
 import { tellings, type PlacedCase } from './tellings.ts';
 
-type Target = 'role' | 'group' | 'front' | 'look' | 'coverage' | 'pressure' | 'call';
+/** What can be named by its id. */
+export type Target = 'role' | 'group' | 'front' | 'look' | 'coverage' | 'pressure' | 'call';
 
 /** A place that names something by its id. */
-interface Reference {
+export interface Reference {
   readonly path: Path;
   readonly to: Target;
   readonly id: string;
@@ -28,7 +29,8 @@ export function missing(playbook: Playbook): readonly Problem[] {
     .map(({ path, to }) => ({ path, found: null, expected: `the id of a ${to} of this playbook` }));
 }
 
-function references(playbook: Playbook): readonly Reference[] {
+/** Every place of the playbook that names something by its id, in the order of the file's lists. */
+export function references(playbook: Playbook): readonly Reference[] {
   return [
     ...playbook.roles.flatMap(({ side }, index) =>
       side.kind === 'steps' ? ofSteps(side.steps, ['roles', index, 'side', 'steps']) : [],

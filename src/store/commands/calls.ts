@@ -4,15 +4,12 @@ import { asCallId, type Call, type CallId } from '../../engine/index.ts';
 import { partsOf } from '../board.ts';
 import type { CommandProblem } from '../problems.ts';
 import type { CallParts } from '../types.ts';
-import { withEntry } from './lists.ts';
-import { keptName } from './names.ts';
+import { freshId, withEntry } from './lists.ts';
+import { freeName } from './names.ts';
 
 /** The id the next kept call gets: the first number nobody has. The same playbook always gives the same one. */
 export function nextCallId(playbook: Playbook): CallId {
-  const taken = new Set<string>(playbook.calls.map((call) => call.id));
-  let number = playbook.calls.length + 1;
-  while (taken.has(`call-${number}`)) number += 1;
-  return asCallId(`call-${number}`);
+  return asCallId(freshId(playbook.calls, 'call'));
 }
 
 /**
@@ -23,7 +20,7 @@ export function keepCall(
   playbook: Playbook,
   args: { readonly id: CallId; readonly name: string; readonly parts: CallParts; readonly from: CallId | null },
 ): Result<Playbook, CommandProblem> {
-  const name = freeName(playbook, args.name, null);
+  const name = freeName(playbook.calls, args.name, null, 'call');
   if (!name.ok) return name;
   const parts = wholeParts(args.parts);
   if (!parts.ok) return parts;
@@ -47,7 +44,7 @@ export function renameCall(
   playbook: Playbook,
   args: { readonly call: CallId; readonly name: string },
 ): Result<Playbook, CommandProblem> {
-  const name = freeName(playbook, args.name, args.call);
+  const name = freeName(playbook.calls, args.name, args.call, 'call');
   if (!name.ok) return name;
   return withCall(playbook, args.call, (call) => ({ ...call, name: name.value }));
 }
@@ -79,13 +76,6 @@ export function withCall(
 ): Result<Playbook, CommandProblem> {
   const calls = withEntry(playbook.calls, id, (call) => ok(change(call)), { kind: 'not-there', what: 'call' });
   return calls.ok ? ok({ ...playbook, calls: calls.value }) : calls;
-}
-
-function freeName(playbook: Playbook, name: string, own: CallId | null): Result<string, CommandProblem> {
-  const kept = keptName(name);
-  if (!kept.ok) return kept;
-  const taken = playbook.calls.some((call) => call.id !== own && call.name === kept.value);
-  return taken ? refused({ kind: 'name-taken', name: kept.value }) : kept;
 }
 
 /** The parts of a call, nothing of it left open but what may be. */

@@ -17,3 +17,11 @@ export function withEntry<Entry extends { readonly id: string }>(
   if (!changed.ok) return changed;
   return ok(list.map((candidate) => (candidate === entry ? changed.value : candidate)));
 }
+
+/** An id nobody in the list has: the kind of thing and the first free number. The same list always gives the same one. */
+export function freshId(list: readonly { readonly id: string }[], kind: string): string {
+  const taken = new Set<string>(list.map(({ id }) => id));
+  let number = list.length + 1;
+  while (taken.has(`${kind}-${number}`)) number += 1;
+  return `${kind}-${number}`;
+}

@@ -1,8 +1,21 @@
 import { ok, refused, type Result } from '../../base/index.ts';
-import type { CommandProblem } from '../problems.ts';
+import type { CommandProblem, Part } from '../problems.ts';
 
 /** A name as it is kept: no blanks around it, and not empty. */
 export function keptName(name: string): Result<string, CommandProblem> {
   const kept = name.trim();
   return kept === '' ? refused({ kind: 'name-empty' }) : ok(kept);
+}
+
+/** A name as it is kept, which nothing else of the list has; `own` may have it already. */
+export function freeName(
+  list: readonly { readonly id: string; readonly name: string }[],
+  name: string,
+  own: string | null,
+  what: Part,
+): Result<string, CommandProblem> {
+  const kept = keptName(name);
+  if (!kept.ok) return kept;
+  const taken = list.some((entry) => entry.id !== own && entry.name === kept.value);
+  return taken ? refused({ kind: 'name-taken', what, name: kept.value }) : kept;
 }

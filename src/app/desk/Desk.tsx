@@ -1,0 +1,44 @@
+import { useState, type ReactElement } from 'react';
+import { Tab, TabList, TabPanel, Tabs } from 'react-aria-components';
+import { SECTIONS, type Section } from '../../store/index.ts';
+import { EntryList } from './EntryList.tsx';
+import { SECTION_WORDS } from './sections.ts';
+import { useChosen } from './useChosen.ts';
+
+/** Where the parts of the playbook are made and changed, beside the board that shows them. */
+export function Desk(): ReactElement {
+  const [section, setSection] = useState<Section>('pressures');
+  return (
+    <section className="panel desk" aria-labelledby="desk-title">
+      <h2 id="desk-title" className="unseen">
+        The playbook
+      </h2>
+      <Tabs
+        selectedKey={section}
+        onSelectionChange={(key) => {
+          const chosen = SECTIONS.find((each) => each === key);
+          if (chosen !== undefined) setSection(chosen);
+        }}
+      >
+        <TabList aria-label="Parts of the playbook" className="desk-tabs">
+          {SECTIONS.map((each) => (
+            <Tab key={each} id={each}>
+              {SECTION_WORDS[each].tab}
+            </Tab>
+          ))}
+        </TabList>
+        {SECTIONS.map((each) => (
+          <TabPanel key={each} id={each} className="desk-panel">
+            <SectionDesk section={each} />
+          </TabPanel>
+        ))}
+      </Tabs>
+    </section>
+  );
+}
+
+/** The list of a section, and below it the editor of the chosen entry. */
+function SectionDesk({ section }: { readonly section: Section }): ReactElement {
+  const { entry, choose } = useChosen(section);
+  return <EntryList section={section} chosen={entry} onChoose={choose} onNew={null} />;
+}
