@@ -64,7 +64,15 @@ const ROWS = [
   {
     folder: 'app',
     folders: ['base', 'engine', 'document', 'menu', 'scene', 'report', 'print', 'store', 'editor'],
-    packages: ['react', 'react-dom', 'zustand', 'idb', '@tanstack/react-virtual', 'react-aria-components', '@fontsource/[^/]+'],
+    packages: [
+      'react',
+      'react-dom',
+      'zustand',
+      'idb',
+      '@tanstack/react-virtual',
+      'react-aria-components',
+      '@fontsource/[^/]+',
+    ],
     // The demo playbook, which a new user starts from.
     data: ['demo-data'],
     why: 'The place where everything is wired together. Nothing imports it, and it stays off the headless check.',
