@@ -24,6 +24,8 @@ interface Row {
   readonly rushers?: number;
   readonly combination?: Combination;
   readonly waivers?: readonly Waiver[];
+  readonly tags?: readonly string[];
+  readonly day?: number;
 }
 
 const call = (row: Row): Call => ({
@@ -37,6 +39,8 @@ const call = (row: Row): Call => ({
   coverage: row.coverage === undefined ? null : asCoverageId(row.coverage),
   rushers: row.rushers ?? null,
   waivers: row.waivers ?? [],
+  tags: row.tags ?? [],
+  installDay: row.day ?? null,
 });
 
 /** The trade turns the call, and this staff has everybody turn with it: found, and lived with. */
@@ -61,37 +65,64 @@ const TRADE_TURNS_IT: Waiver = {
 };
 
 export const calls: readonly Call[] = [
-  call({ name: 'Sluice Weir', front: 'tite', first: 'sluice', second: 'weir', rushers: 5 }),
+  call({ name: 'Sluice Weir', front: 'tite', first: 'sluice', second: 'weir', day: 11, rushers: 5 }),
   call({
     name: 'Weir Osier',
     front: 'tite',
     first: 'weir',
     second: 'osier',
+    day: 11,
     turn: 'same',
     coverage: 'three-deep-roll',
     rushers: 5,
   }),
-  call({ name: 'Osier Marl', front: 'odd', first: 'osier', second: 'marl', turn: 'opposite', rushers: 4 }),
+  call({ name: 'Osier Marl', front: 'odd', first: 'osier', second: 'marl', day: 12, turn: 'opposite', rushers: 4 }),
   call({
     name: 'Tussock Weir',
     front: 'tite',
     first: 'tussock',
     second: 'weir',
+    day: 12,
     turn: 'same',
     coverage: 'man-nobody-free',
     rushers: 6,
   }),
-  call({ name: 'Culvert Weir', front: 'odd', first: 'culvert', second: 'weir', turn: 'same', rushers: 5 }),
-  call({ name: 'Bittern Weir Across', front: 'odd', first: 'bittern', second: 'weir', turn: 'opposite', rushers: 5 }),
-  call({ name: 'Teasel Marl', front: 'odd', first: 'teasel', second: 'marl', rushers: 4 }),
-  call({ name: 'Sluice Teasel Across', front: 'odd', first: 'sluice', second: 'teasel', turn: 'opposite', rushers: 5 }),
-  call({ name: 'Culvert Weir Across', front: 'odd', first: 'culvert', second: 'weir', turn: 'opposite', rushers: 5 }),
-  call({ name: 'Culvert Marl', front: 'odd', first: 'culvert', second: 'marl', rushers: 4 }),
+  call({ name: 'Culvert Weir', front: 'odd', first: 'culvert', second: 'weir', day: 13, turn: 'same', rushers: 5 }),
+  call({
+    name: 'Bittern Weir Across',
+    front: 'odd',
+    first: 'bittern',
+    second: 'weir',
+    day: 13,
+    turn: 'opposite',
+    rushers: 5,
+  }),
+  call({ name: 'Teasel Marl', front: 'odd', first: 'teasel', second: 'marl', day: 14, rushers: 4 }),
+  call({
+    name: 'Sluice Teasel Across',
+    front: 'odd',
+    first: 'sluice',
+    second: 'teasel',
+    day: 14,
+    turn: 'opposite',
+    rushers: 5,
+  }),
+  call({
+    name: 'Culvert Weir Across',
+    front: 'odd',
+    first: 'culvert',
+    second: 'weir',
+    day: 15,
+    turn: 'opposite',
+    rushers: 5,
+  }),
+  call({ name: 'Culvert Marl', front: 'odd', first: 'culvert', second: 'marl', day: 15, rushers: 4 }),
   call({
     name: 'Coppice or Bittern',
     front: 'odd',
     first: 'coppice',
     second: 'bittern',
+    day: 16,
     combination: { kind: 'either-or', key: [tightEnd('call')] },
   }),
   call({
@@ -99,6 +130,7 @@ export const calls: readonly Call[] = [
     front: 'tite',
     first: 'weir',
     second: 'sluice',
+    day: 16,
     rushers: 4,
     combination: { kind: 'either-or', key: [backOn('call')] },
   }),

@@ -20,7 +20,7 @@ const sheet = (id: string, name: string, room: Sheet['room']): Sheet => ({
 /** The invented team's playbook. */
 export const playbook: Playbook = {
   format: 'gapwright-playbook',
-  version: 2,
+  version: 3,
   team: { name: 'Alderfen Herons', level: 'high-school', season: '2026' },
   roles,
   fronts,

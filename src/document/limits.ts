@@ -18,6 +18,9 @@ export const MAX_TEXT = { name: 120, tag: 40, note: 4_000 } as const;
 /** The players of one team (the game's own law at all three rule levels). */
 export const ELEVEN = 11;
 
+/** The last day of camp something can be put in: no camp is longer, spring practice and bowl practice together included. */
+export const LAST_CAMP_DAY = 60;
+
 /** Entries of a list. */
 export const MAX_ENTRIES = {
   roles: 60,

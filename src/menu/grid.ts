@@ -117,6 +117,8 @@ export function pairCall(front: FrontId, first: Pressure, second: Pressure, turn
     coverage: null,
     rushers: null,
     waivers: [],
+    tags: [],
+    installDay: null,
   };
 }
 

@@ -22,6 +22,8 @@ export function setupOf(playbook: Playbook, board: Board, look: LookId): Result<
     id: kept?.id ?? ON_BOARD,
     name: kept?.name ?? '',
     waivers: kept?.waivers ?? NONE,
+    tags: kept?.tags ?? NO_TAGS,
+    installDay: kept?.installDay ?? null,
   };
   const setup = toSetup(playbook, { call, look, spot });
   return setup.ok ? setup : refused({ missing: 'coverage' });
@@ -31,3 +33,4 @@ export function setupOf(playbook: Playbook, board: Board, look: LookId): Result<
 const ON_BOARD = asCallId('on board');
 
 const NONE: Call['waivers'] = [];
+const NO_TAGS: Call['tags'] = [];

@@ -187,24 +187,24 @@ describe('JSON that is something else', () => {
 });
 
 describe('the version', () => {
-  const withVersion = (version: string): string => SAMPLE.replace('"version": 2', `"version": ${version}`);
+  const withVersion = (version: string): string => SAMPLE.replace('"version": 3', `"version": ${version}`);
 
   it.each(['0', '-1', '1.5', '"1"', 'null', '1e999', '1e300'])('%s is none', (version) => {
     expect(refusals(withVersion(version))).toEqual([
-      expect.stringMatching(/^version: found .+, expected a whole number from 1 to 2$/),
+      expect.stringMatching(/^version: found .+, expected a whole number from 1 to 3$/),
     ]);
   });
 
   it('missing', () => {
-    expect(refusals(SAMPLE.replace('"version": 2,', ''))).toEqual([
-      'version: found nothing, expected a whole number from 1 to 2',
+    expect(refusals(SAMPLE.replace('"version": 3,', ''))).toEqual([
+      'version: found nothing, expected a whole number from 1 to 3',
     ]);
   });
 
-  it.each(['3', '999', '1e9'])('%s is from the future, and refused by both names', (version) => {
+  it.each(['4', '999', '1e9'])('%s is from the future, and refused by both names', (version) => {
     expect(refusals(withVersion(version))).toEqual([
       `version: found version ${Number(version)}, written by a newer Gapwright, ` +
-        'expected version 2 or older: open it with the newer one',
+        'expected version 3 or older: open it with the newer one',
     ]);
   });
 });

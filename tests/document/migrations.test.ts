@@ -77,12 +77,14 @@ describe('version 1', () => {
       'calls[].kind "together"': 2,
     });
     expect(counts(come)).toEqual({
-      'version 2': 1,
+      'version 3': 1,
       'fronts[].roles[].base.pass "rush"': 4,
       'fronts[].roles[].base.pass "none"': 7,
       'calls[].combination.kind "together"': 2,
       'calls[].rushers null': 2,
       'calls[].waivers []': 2,
+      'calls[].tags []': 2,
+      'calls[].installDay null': 2,
       'checkOuts []': 1,
       'dictionary []': 1,
       'coverages[].needs []': 2,
@@ -91,6 +93,7 @@ describe('version 1', () => {
       'looks[].runs []': 2,
       'looks[].protections []': 2,
       'pressures[].rushers null': 2,
+      'pressures[].installDay null': 2,
       'pressures[].tells[].cases[].job.peel false': 5,
       'pressures[].tells[].cases[].job.order null': 5,
     });
@@ -138,6 +141,39 @@ describe('version 1', () => {
       const spoilt = openDocument(JSON.stringify(withAt(old, [part], undefined)));
       expect(spoilt.ok ? [] : spoilt.problem.map(({ path }) => path)).toContain(part);
     }
+  });
+});
+
+describe('version 2', () => {
+  const file = readFileSync(join(SAVED, 'v2.json'), 'utf8');
+  const old = JSON.parse(file) as Json;
+  const opened = openDocument(file);
+  if (!opened.ok) throw new Error(JSON.stringify(opened.problem));
+  const now = JSON.parse(saveDocument(opened.value)) as Json;
+
+  it('says all it said; no install day and no tags of calls were ever told', () => {
+    const [before, after] = [said(old), said(now)];
+    const gone = [...before].flatMap(([at, value]) => (after.get(at) === value ? [] : [`${kindOf(at)} ${value}`]));
+    const come = [...after].flatMap(([at, value]) => (before.get(at) === value ? [] : [`${kindOf(at)} ${value}`]));
+    expect(counts(gone)).toEqual({ 'version 2': 1 });
+    expect(counts(come)).toEqual({
+      'version 3': 1,
+      'calls[].tags []': 3,
+      'calls[].installDay null': 3,
+      'pressures[].installDay null': 2,
+    });
+  });
+
+  it.each<[string, readonly Step[], Json, string]>([
+    ['an install day before the first', ['pressures', 0, 'installDay'], 0, 'pressures[0].installDay'],
+    ['an install day beyond the last', ['calls', 1, 'installDay'], 61, 'calls[1].installDay'],
+    ['half a day', ['calls', 0, 'installDay'], 1.5, 'calls[0].installDay'],
+    ['tags that are no list', ['calls', 0, 'tags'], 'third down', 'calls[0].tags'],
+    ['pressures that are no list', ['pressures'], 'none', 'pressures'],
+    ['a call that is none', ['calls', 0], 7, 'calls[0]'],
+  ])('is refused where it is wrong: %s', (_, path, value, at) => {
+    const spoilt = openDocument(JSON.stringify(withAt(old, path, value)));
+    expect(spoilt.ok ? [] : spoilt.problem.map((problem) => problem.path.replace(/ \(.*\)$/, ''))).toContain(at);
   });
 });
 

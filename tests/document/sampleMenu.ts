@@ -89,6 +89,7 @@ export function pressures(): Json[] {
       coverage: 'three-deep',
       rushers: null,
       notAgainst: [],
+      installDay: null,
     },
     {
       id: 'bellows',
@@ -126,12 +127,13 @@ export function pressures(): Json[] {
       coverage: 'man-free',
       rushers: 5,
       notAgainst: ['spread'],
+      installDay: 4,
     },
   ];
 }
 
 export function calls(): Json[] {
-  const call = { front: 'odd', turn: 'own', coverage: null, rushers: null, waivers: [] };
+  const call = { front: 'odd', turn: 'own', coverage: null, rushers: null, waivers: [], tags: [], installDay: null };
   const together = { kind: 'together' };
   return [
     { ...call, id: 'anvil', name: 'Anvil', combination: together, first: 'anvil', second: null },
@@ -146,6 +148,8 @@ export function calls(): Json[] {
       coverage: 'man-free',
       rushers: 5,
       waivers: [{ rule: 'align.tell', look: 'tight', evidence: 'LI||', reason: 'He only steps up with the cadence.' }],
+      tags: ['third down'],
+      installDay: 9,
     },
     {
       ...call,

@@ -163,7 +163,7 @@ function looks(): Json[] {
 export function sampleJson(): { [key: string]: Json } {
   return {
     format: 'gapwright-playbook',
-    version: 2,
+    version: 3,
     team: { name: 'Millbrook Herons', level: 'high-school', season: '2026' },
     roles: roles(),
     fronts: fronts(),

@@ -70,7 +70,7 @@ describe('saveDocument', () => {
 
   it('begins with what it is, indents by two, and ends with a line break', () => {
     const saved = saveDocument(samplePlaybook());
-    expect(saved.startsWith('{\n  "format": "gapwright-playbook",\n  "version": 2,\n  "calls": [\n    {\n')).toBe(true);
+    expect(saved.startsWith('{\n  "format": "gapwright-playbook",\n  "version": 3,\n  "calls": [\n    {\n')).toBe(true);
     expect(saved.endsWith('}\n')).toBe(true);
   });
 

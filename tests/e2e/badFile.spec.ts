@@ -34,7 +34,7 @@ const newer = JSON.stringify({ ...raw(), version: 99 });
 
 for (const [kind, text, path, found, expected] of [
   ['with a word for a number', spoiled(), 'looks[3].players[2].x', '"12yd" (text)', 'a number from -60 to 60'],
-  ['of a newer version', newer, 'version', 'version 99', 'version 2 or older'],
+  ['of a newer version', newer, 'version', 'version 99', 'version 3 or older'],
   ['that ends too early', '{"format": ', 'the whole file', 'ends too early at byte 11', 'a Gapwright playbook'],
   ['that is something else', '{"hello": 1}', 'format', 'nothing', 'gapwright-playbook'],
 ] as const) {

@@ -239,6 +239,7 @@ export function pressure(name: string, tells: readonly Tell[], callSide: readonl
     coverage: THREE_DEEP.id,
     rushers: null,
     notAgainst: [],
+    installDay: null,
   };
 }
 

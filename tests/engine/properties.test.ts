@@ -53,6 +53,8 @@ function ask({ front, look, spot, first, second, turn }: Case, from = book): Set
     combination: { kind: 'together' },
     rushers: null,
     waivers: [],
+    tags: [],
+    installDay: null,
     front: front.id,
     first: first.id,
     second: second?.id ?? null,

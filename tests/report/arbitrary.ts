@@ -134,6 +134,7 @@ function pressureLike(base: Pressure): fc.Arbitrary<Pressure> {
     coverage: fc.constant(base.coverage),
     rushers: fc.option(fc.integer({ min: 3, max: 7 })),
     notAgainst: fc.constantFrom([], [], [], [SPREAD.id]),
+    installDay: fc.constant(null),
   });
 }
 

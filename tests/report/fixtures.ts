@@ -200,6 +200,7 @@ function pressure(key: string, name: string, all: readonly Tell[]): Pressure {
     coverage: asCoverageId(id('shell')),
     rushers: null,
     notAgainst: [],
+    installDay: null,
   };
 }
 

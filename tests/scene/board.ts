@@ -166,6 +166,7 @@ const pressure = (name: string): Pressure => ({
   coverage: asCoverageId('shell'),
   rushers: null,
   notAgainst: [],
+  installDay: null,
 });
 
 /** An analysis of those men against a look (in the engine's notation); `pair` false: a call of one pressure. */

@@ -137,7 +137,14 @@ describe('kept calls', () => {
     expect(playbook.calls.map((each) => each.id)).not.toContain(next);
     expect(nextCallId(playbook)).toBe(next);
     const kept = valueOf(keepCall(playbook, { id: next, name: '  Reed ', parts, from: null }));
-    expect(kept.calls.at(-1)).toStrictEqual({ id: next, name: 'Reed', ...parts, waivers: [] });
+    expect(kept.calls.at(-1)).toStrictEqual({
+      id: next,
+      name: 'Reed',
+      ...parts,
+      waivers: [],
+      tags: [],
+      installDay: null,
+    });
     expect(nextCallId(kept)).not.toBe(next);
   });
 
@@ -146,21 +153,23 @@ describe('kept calls', () => {
     expect(after.calls[0]).toStrictEqual({ ...call, ...parts });
   });
 
-  it('both pressures by a key, the number that comes and what the coach lives with go into it and stay in it', () => {
+  it('what the coach lives with and its tags go from one call into a new one; the day it is put in is of each call itself', () => {
     const told: CallParts = {
       ...parts,
       combination: { kind: 'either-or', key: [{ kind: 'field', side: 'call' }] },
       rushers: 6,
     };
     const waivers = [{ rule: 'gap.open', look: look.id, evidence: 'x||', reason: 'we live with it' }];
-    const lived = { ...playbook, calls: playbook.calls.map((each) => (each === call ? { ...each, waivers } : each)) };
+    const lives = { waivers, tags: ['third down'], installDay: 12 };
+    const lived = { ...playbook, calls: playbook.calls.map((each) => (each === call ? { ...each, ...lives } : each)) };
     const kept = valueOf(keepCall(lived, { id, name: 'Reed', parts: told, from: call.id }));
-    expect(kept.calls.at(-1)).toStrictEqual({ id, name: 'Reed', ...told, waivers });
+    expect(kept.calls.at(-1)).toStrictEqual({ id, name: 'Reed', ...told, ...lives, installDay: null });
     expect(valueOf(updateCall(kept, { call: id, parts })).calls.at(-1)).toStrictEqual({
       id,
       name: 'Reed',
       ...parts,
-      waivers,
+      ...lives,
+      installDay: null,
     });
     expect(checkPlaybook(kept).ok).toBe(true);
   });

@@ -54,5 +54,7 @@ function grownCall({ fronts, pressures, roles }: Playbook, chance: Chance, at: n
     coverage: null,
     rushers: null,
     waivers: [],
+    tags: [],
+    installDay: null,
   };
 }

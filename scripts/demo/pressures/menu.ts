@@ -36,6 +36,8 @@ interface Menu {
   readonly coverage: string;
   readonly rushers: number;
   readonly notAgainst?: readonly LookId[];
+  /** The day of camp it is put in. */
+  readonly day: number;
 }
 
 export const pressure = (menu: Menu, ...tells: Tell[]): Pressure => ({
@@ -47,6 +49,7 @@ export const pressure = (menu: Menu, ...tells: Tell[]): Pressure => ({
   coverage: asCoverageId(menu.coverage),
   rushers: menu.rushers,
   notAgainst: menu.notAgainst ?? [],
+  installDay: menu.day,
 });
 
 export const NOSE = man('nose');

@@ -1,5 +1,6 @@
 import { ok } from '../../base/index.ts';
 import { isObject } from '../refusal.ts';
+import { eachOf } from './eachOf.ts';
 import type { Migration, RawPlaybook } from './migration.ts';
 
 /**
@@ -32,11 +33,6 @@ export const secondHalf: Migration = {
       calls: eachOf(playbook['calls'], callOf),
     }),
 };
-
-/** Applies a step to every object of a list; what is not such a list stays what it is. */
-function eachOf(list: unknown, step: (entry: RawPlaybook) => RawPlaybook): unknown {
-  return Array.isArray(list) ? list.map((entry: unknown) => (isObject(entry) ? step(entry) : entry)) : list;
-}
 
 function baseSaysPass(role: RawPlaybook): RawPlaybook {
   const base = role['base'];

@@ -2,12 +2,13 @@ import { ok, type Result } from '../../base/index.ts';
 import type { Refusal } from '../refusal.ts';
 import { VERSION } from '../schema/playbook.ts';
 import { secondHalf } from './0001-second-half.ts';
+import { installDays } from './0002-install-days.ts';
 import type { Migration, RawPlaybook } from './migration.ts';
 
 export type { Migration, RawPlaybook } from './migration.ts';
 
 /** Every step since version 1, in order. */
-export const MIGRATIONS: readonly Migration[] = Object.freeze([secondHalf]);
+export const MIGRATIONS: readonly Migration[] = Object.freeze([secondHalf, installDays]);
 
 /** Brings a playbook from the version it was written in to `to`, step by step; a step that cannot refuses. */
 export function migrate(

@@ -8,7 +8,7 @@ import {
   TURNS,
   ZONES,
 } from '../../engine/index.ts';
-import { ELEVEN, MAX_ENTRIES } from '../limits.ts';
+import { ELEVEN, LAST_CAMP_DAY, MAX_ENTRIES } from '../limits.ts';
 import { frontId, lookId, lookTests, SIDE_REFS, sideSteps } from './defence.ts';
 import { preSnap, ruleJob, who } from './job.ts';
 import { count, evidence, id, list, name, note, ruleId, tag } from './leaves.ts';
@@ -31,6 +31,9 @@ const zoneNeed = z.strictObject({
 
 /** How many rush; null when the coach does not say. */
 const rushers = z.nullable(count(0, ELEVEN));
+
+/** The day of camp it is put in, 1 the first; null when the coach does not say. */
+const installDay = z.nullable(count(1, LAST_CAMP_DAY));
 
 /** One shell. */
 export const coverage = z
@@ -62,6 +65,7 @@ export const pressure = z
     coverage: coverageId,
     rushers,
     notAgainst: list(lookId, 0, MAX_ENTRIES.looks),
+    installDay,
   })
   .meta({ id: 'Pressure' });
 
@@ -87,6 +91,8 @@ export const call = z
     coverage: z.nullable(coverageId),
     rushers,
     waivers: list(waiver, 0, MAX_ENTRIES.waivers),
+    tags: list(tag, 0, MAX_ENTRIES.tags),
+    installDay,
   })
   .meta({ id: 'Call' });
 

@@ -11,7 +11,7 @@ import { call, checkOut, coverage, pressure } from './menu.ts';
 export const FORMAT = 'gapwright-playbook';
 
 /** The version this program writes, and the newest it reads. */
-export const VERSION = 2;
+export const VERSION = 3;
 
 /** An opponent of the season. */
 export type OpponentId = Brand<string, 'OpponentId'>;

@@ -54,6 +54,8 @@ export interface Pressure {
   readonly rushers: number | null;
   /** Looks it is not run against. */
   readonly notAgainst: readonly LookId[];
+  /** The day of camp it is put in, 1 the first; null: he does not say. */
+  readonly installDay: number | null;
 }
 
 /**
@@ -87,4 +89,8 @@ export interface Call {
   readonly waivers: readonly Waiver[];
   /** How many come; null: he does not say, or the first pressure alone says it. */
   readonly rushers: number | null;
+  /** Tags of the coach's own; they only help to find it. */
+  readonly tags: readonly string[];
+  /** The day of camp it is put in, 1 the first; null: he does not say. */
+  readonly installDay: number | null;
 }

@@ -14,7 +14,7 @@ export function nextCallId(playbook: Playbook): CallId {
 
 /**
  * Keeps what is called under a name. `from` is the kept call it was made of: what the coach lives with there he lives with
- * here, as long as the evidence is the same. Null: it was put together from nothing.
+ * here, as long as the evidence is the same, and its tags are kept; the day it is put in is its own. Null: it was put together from nothing.
  */
 export function keepCall(
   playbook: Playbook,
@@ -24,8 +24,15 @@ export function keepCall(
   if (!name.ok) return name;
   const parts = wholeParts(args.parts);
   if (!parts.ok) return parts;
-  const waivers = playbook.calls.find(({ id }) => id === args.from)?.waivers ?? [];
-  const call: Call = { id: args.id, name: name.value, ...parts.value, waivers };
+  const from = playbook.calls.find(({ id }) => id === args.from);
+  const call: Call = {
+    id: args.id,
+    name: name.value,
+    ...parts.value,
+    waivers: from?.waivers ?? [],
+    tags: from?.tags ?? [],
+    installDay: null,
+  };
   return ok({ ...playbook, calls: [...playbook.calls, call] });
 }
 
@@ -79,7 +86,9 @@ export function withCall(
 }
 
 /** The parts of a call, nothing of it left open but what may be. */
-function wholeParts(parts: CallParts): Result<Omit<Call, 'id' | 'name' | 'waivers'>, CommandProblem> {
+function wholeParts(
+  parts: CallParts,
+): Result<Omit<Call, 'id' | 'name' | 'waivers' | 'tags' | 'installDay'>, CommandProblem> {
   const { front, first } = parts;
   if (front === null) return refused({ kind: 'not-there', what: 'front' });
   if (first === null) return refused({ kind: 'not-there', what: 'pressure' });

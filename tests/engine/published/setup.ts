@@ -137,6 +137,7 @@ export function pressureOf(row: Row, call: Side, withShell = false): Pressure {
     coverage: asCoverageId(`${row.id}-shell`),
     rushers: row.counts.rush,
     notAgainst: [],
+    installDay: null,
   };
 }
 
