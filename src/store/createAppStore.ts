@@ -5,7 +5,7 @@ import { checkPlaybook, type Playbook } from '../document/index.ts';
 import type { Edit, LookId } from '../engine/index.ts';
 import { firstBoard, fitBoard, followCall } from './board.ts';
 import type { CommandProblem } from './problems.ts';
-import type { AppState, Board, Change, Preview, View } from './types.ts';
+import type { AppState, Board, Change, Preview, Step, Steps, View } from './types.ts';
 
 /** How far back undo goes. Steps share everything they did not change, so they are cheap. */
 const STEPS_KEPT = 500;
@@ -32,6 +32,13 @@ export interface AppStore {
   readonly undo: () => Change | null;
   readonly redo: () => Change | null;
   readonly steps: () => { readonly undo: number; readonly redo: number };
+  /** The whole way back and forth, to be kept beside the playbook. */
+  readonly history: () => Steps;
+  /**
+   * Puts steps of an earlier visit below those of this one. What could then be done again is only taken up while nothing
+   * has been changed since the playbook was opened.
+   */
+  readonly recall: (steps: Steps) => void;
   readonly setBoard: (patch: Partial<Board>) => void;
   readonly setView: (patch: Partial<View>) => void;
   readonly setPreview: (preview: Preview | null) => void;
@@ -106,6 +113,23 @@ export function createAppStore(playbook: Playbook, options: { readonly readOnly:
     undo: () => travel('undo'),
     redo: () => travel('redo'),
     steps: () => ({ undo: history().pastStates.length, redo: history().futureStates.length }),
+    history: () => ({
+      past: history().pastStates.flatMap(stepOf),
+      change: get().change,
+      future: history().futureStates.flatMap(stepOf),
+    }),
+    recall: ({ past, change, future }) => {
+      const { pastStates, futureStates } = history();
+      const [opened, ...since] = pastStates;
+      const untouched = opened === undefined && futureStates.length === 0;
+      const visit = opened === undefined ? [] : [{ ...opened, change }, ...since];
+      store.temporal.setState({
+        pastStates: [...past, ...visit].slice(-STEPS_KEPT),
+        futureStates: untouched ? [...future] : futureStates,
+      });
+      // Nothing else changes, but those who show how many steps there are must look again.
+      store.setState(untouched ? { change } : {});
+    },
     setBoard: (patch) =>
       store.setState(({ playbook: now, board }) => ({ board: fitBoard(now, { ...board, ...patch }), trial: null })),
     setView: (patch) => store.setState(({ view }) => ({ view: { ...view, ...patch } })),
@@ -130,6 +154,11 @@ export function createAppStore(playbook: Playbook, options: { readonly readOnly:
       history().resume();
     },
   };
+}
+
+/** zundo's own type lets a step lack either part; the ones written here never do. */
+function stepOf({ playbook, change }: Partial<Step>): readonly Step[] {
+  return playbook === undefined || change === undefined ? [] : [{ playbook, change }];
 }
 
 function startState(playbook: Playbook, readOnly: boolean): AppState {

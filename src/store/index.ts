@@ -31,6 +31,8 @@ export type {
   Overlay,
   Preview,
   Standing,
+  Step,
+  Steps,
   View,
   Zoom,
 } from './types.ts';

@@ -112,6 +112,20 @@ export interface Change {
   readonly look: LookId | null;
 }
 
+/** A playbook as it once was, and the change that led to it. */
+export interface Step {
+  readonly playbook: Playbook;
+  readonly change: Change | null;
+}
+
+/** The way back and the way forth: the nearest step is the last of either list. */
+export interface Steps {
+  readonly past: readonly Step[];
+  /** The change that led to the playbook between the two. */
+  readonly change: Change | null;
+  readonly future: readonly Step[];
+}
+
 /** Everything the app knows. */
 export interface AppState {
   readonly playbook: Playbook;

@@ -8,10 +8,9 @@ const noon = new Date(2026, 8, 4, 12, 0);
 /** A keeper whose writes end when the test says so. */
 function slowKeeper() {
   const writes: { readonly text: string; readonly end: (reason?: string) => Promise<void> }[] = [];
-  const keeper: Keeper = {
-    load: () => Promise.resolve(ok(null)),
-    keep: (text) =>
-      new Promise((resolve) => {
+  const keeper = {
+    keep: (text: string) =>
+      new Promise<Awaited<ReturnType<Keeper['keep']>>>((resolve) => {
         writes.push({
           text,
           end: async (reason) => {

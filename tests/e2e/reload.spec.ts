@@ -89,3 +89,23 @@ test('what is kept but cannot be opened is shown, left untouched, and can be sav
   await page.reload();
   await expect(page.getByText('The playbook kept in this browser cannot be opened.')).toBeVisible();
 });
+
+test('what was done before a reload can be undone after it, and done again', async ({ page }) => {
+  const screen = screenOf(page);
+  await openApp(page);
+  await screen.man('Defence, FS').focus();
+  const before = await spotOf(page);
+  await page.keyboard.press('Shift+ArrowDown');
+  await expect(screen.saved).toContainText(/^Saved on this device \d\d:\d\d$/);
+  await page.reload();
+  await expect(page.getByRole('button', { name: 'Undo' })).toBeEnabled();
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect(screen.notice).toContainText('Undone: moved FS');
+  await screen.man('Defence, FS').focus();
+  expect(await spotOf(page)).toEqual(before);
+  await expect(screen.saved).toContainText(/^Saved on this device \d\d:\d\d$/);
+  await page.reload();
+  await page.getByRole('button', { name: 'Redo' }).click();
+  await screen.man('Defence, FS').focus();
+  expect(await spotOf(page)).toEqual({ ...before, depth: before.depth + 1 });
+});

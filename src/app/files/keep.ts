@@ -6,16 +6,26 @@ export interface KeepProblem {
   readonly reason: string;
 }
 
-/** The one door to what this browser keeps. `Value` says what it holds of each thing: texts, opened again by the document. */
+/** What is kept: the playbook as the text of its file, and the steps that led to it and away from it. */
+export interface Kept {
+  readonly text: string;
+  /** As `steps.ts` makes and reads them. */
+  readonly steps: unknown;
+}
+
+/** The one door to what this browser keeps. */
 export interface Keeper {
   /** What was kept last; null when nothing ever was. */
   readonly load: () => Promise<Result<string | null, KeepProblem>>;
   /** Resolves only when the browser says that the transaction is complete, which is later than the request succeeding. */
-  readonly keep: (text: string) => Promise<Result<null, KeepProblem>>;
+  readonly keep: (kept: Kept) => Promise<Result<null, KeepProblem>>;
+  /** The steps kept with the playbook, whatever was written there; null when there are none. */
+  readonly loadSteps: () => Promise<Result<unknown, KeepProblem>>;
 }
 
 interface Shelf extends DBSchema {
-  playbook: { key: 'current'; value: string };
+  /** Under `current` the text of the playbook, under `steps` its history. */
+  playbook: { key: 'current' | 'steps'; value: unknown };
 }
 
 const DATABASE = 'gapwright';
@@ -34,13 +44,19 @@ export function browserKeeper(): Keeper {
   };
 
   return {
-    load: () => attempt(async () => (await (await database()).get('playbook', 'current')) ?? null),
-    keep: (text) =>
+    load: () =>
+      attempt(async () => {
+        const text = await (await database()).get('playbook', 'current');
+        return typeof text === 'string' ? text : null;
+      }),
+    keep: ({ text, steps }) =>
       attempt(async () => {
         const transaction = (await database()).transaction('playbook', 'readwrite', { durability: 'strict' });
-        await Promise.all([transaction.store.put(text, 'current'), transaction.done]);
+        const { store } = transaction;
+        await Promise.all([store.put(text, 'current'), store.put(steps, 'steps'), transaction.done]);
         return null;
       }),
+    loadSteps: () => attempt(async () => (await (await database()).get('playbook', 'steps')) ?? null),
   };
 }
 

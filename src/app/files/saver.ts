@@ -1,4 +1,5 @@
-import type { Keeper } from './keep.ts';
+import type { Result } from '../../base/index.ts';
+import type { KeepProblem } from './keep.ts';
 
 /** Whether the present playbook is kept in this browser. `saved` is only said after the browser has said so. */
 export type Saved =
@@ -9,20 +10,23 @@ export type Saved =
   | { readonly kind: 'off'; readonly reason: string };
 
 /** Keeps every change, one write at a time; changes made during a write are kept together by the next one. */
-export interface Saver {
+export interface Saver<Kept> {
   readonly status: () => Saved;
   readonly subscribe: (listener: () => void) => () => void;
-  /** There is something new to keep. `text` is only asked for when it is written. */
-  readonly changed: (text: () => string) => void;
+  /** There is something new to keep. It is only asked for when it is written. */
+  readonly changed: (kept: () => Kept) => void;
   /** Stops keeping. What is being written at this moment still is. */
   readonly turnOff: (reason: string) => void;
   /** Keeps again, and at once. */
-  readonly turnOn: (text: () => string) => void;
+  readonly turnOn: (kept: () => Kept) => void;
 }
 
-/** A saver over that keeper. `now` is the clock of the app. */
-export function createSaver(keeper: Keeper, now: () => Date): Saver {
-  const state: { status: Saved; waiting: (() => string) | null; writing: boolean } = {
+/** A saver that keeps by that door. `now` is the clock of the app. */
+export function createSaver<Kept>(
+  keeper: { readonly keep: (kept: Kept) => Promise<Result<null, KeepProblem>> },
+  now: () => Date,
+): Saver<Kept> {
+  const state: { status: Saved; waiting: (() => Kept) | null; writing: boolean } = {
     status: { kind: 'saving' },
     waiting: null,
     writing: false,
@@ -34,16 +38,16 @@ export function createSaver(keeper: Keeper, now: () => Date): Saver {
     for (const listener of listeners) listener();
   };
 
-  const takeWaiting = (): (() => string) | null => {
-    const text = state.waiting;
+  const takeWaiting = (): (() => Kept) | null => {
+    const kept = state.waiting;
     state.waiting = null;
-    return text;
+    return kept;
   };
 
   const writeAll = async (): Promise<void> => {
     state.writing = true;
-    for (let text = takeWaiting(); text !== null; text = takeWaiting()) {
-      const result = await keeper.keep(text());
+    for (let kept = takeWaiting(); kept !== null; kept = takeWaiting()) {
+      const result = await keeper.keep(kept());
       // Something newer waits, or keeping was switched off meanwhile: this answer is no longer the news.
       if (state.waiting !== null || state.status.kind === 'off') continue;
       tell(result.ok ? { kind: 'saved', at: now() } : { kind: 'failed', reason: result.problem.reason });
@@ -51,8 +55,8 @@ export function createSaver(keeper: Keeper, now: () => Date): Saver {
     state.writing = false;
   };
 
-  const queue = (text: () => string): void => {
-    state.waiting = text;
+  const queue = (kept: () => Kept): void => {
+    state.waiting = kept;
     tell({ kind: 'saving' });
     if (!state.writing) void writeAll();
   };
@@ -63,8 +67,8 @@ export function createSaver(keeper: Keeper, now: () => Date): Saver {
       listeners.add(listener);
       return () => listeners.delete(listener);
     },
-    changed: (text) => {
-      if (state.status.kind !== 'off') queue(text);
+    changed: (kept) => {
+      if (state.status.kind !== 'off') queue(kept);
     },
     turnOff: (reason) => {
       state.waiting = null;

@@ -17,11 +17,10 @@ interface Props {
 /** The name of the app and of the playbook, and what concerns the playbook as a whole. */
 export function Header({ files, screen, onScreen, onPrint }: Props): ReactElement {
   const { store } = useSession();
-  // Followed only so that the two buttons know when there is something to undo.
-  useApp((state) => state.playbook);
   const readOnly = useApp((state) => state.readOnly);
   const { undo, redo } = useTravel();
-  const steps = store.steps();
+  const undoable = useApp(() => store.steps().undo > 0);
+  const redoable = useApp(() => store.steps().redo > 0);
   const input = useRef<HTMLInputElement>(null);
   return (
     <header className="app-header">
@@ -36,10 +35,10 @@ export function Header({ files, screen, onScreen, onPrint }: Props): ReactElemen
       <PlaybookName />
       <SavedState onSave={files.save} />
       <div className="header-buttons">
-        <button type="button" disabled={readOnly || steps.undo === 0} onClick={undo}>
+        <button type="button" disabled={readOnly || !undoable} onClick={undo}>
           Undo
         </button>
-        <button type="button" disabled={readOnly || steps.redo === 0} onClick={redo}>
+        <button type="button" disabled={readOnly || !redoable} onClick={redo}>
           Redo
         </button>
         <button type="button" disabled={readOnly} onClick={() => input.current?.click()}>

@@ -1,6 +1,7 @@
 import { createContext, useCallback, useContext, useSyncExternalStore } from 'react';
 import type { Playbook } from '../../document/index.ts';
 import type { Analyst, AppState, AppStore, Commit } from '../../store/index.ts';
+import type { Kept } from '../files/keep.ts';
 import type { Saved, Saver } from '../files/saver.ts';
 import type { MenuBook } from '../menu/menuBook.ts';
 import type { Suggester } from '../suggest/suggester.ts';
@@ -19,7 +20,7 @@ export interface Session {
   readonly analyst: Analyst;
   readonly suggester: Suggester;
   readonly menu: MenuBook;
-  readonly saver: Saver;
+  readonly saver: Saver<Kept>;
   readonly notices: Notices;
   /** The playbook as it last went to or came from a file; anything else is in no file. */
   readonly inFile: InFile;

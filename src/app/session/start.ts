@@ -1,6 +1,7 @@
-import { openDocument, saveDocument, type Playbook, type Refusal } from '../../document/index.ts';
+import { openDocument, type Playbook, type Refusal } from '../../document/index.ts';
 import { createAnalyst, createAppStore, type AppStore } from '../../store/index.ts';
-import { browserKeeper, type Keeper } from '../files/keep.ts';
+import { browserKeeper, type Keeper, type Kept } from '../files/keep.ts';
+import { browserIdle, createKeeping, type Keeping } from '../files/keeping.ts';
 import { askForTurn } from '../files/lock.ts';
 import { createSaver, type Saver } from '../files/saver.ts';
 import { createMenuBook } from '../menu/menuBook.ts';
@@ -31,11 +32,12 @@ export async function start(): Promise<Started> {
 
   const playbook = kept?.ok === true ? kept.value : await openDemo();
   const store = createAppStore(playbook, { readOnly: tab === 'reader' });
-  turn.take = () => void takeOver(store, keeper, saver).then((text) => notices.say(text));
+  const keeping = createKeeping(store, browserIdle);
+  turn.take = () => void takeOver(store, keeper, saver, keeping).then((text) => notices.say(text));
   const reason = whyNotKept(tab, found, kept);
-  if (reason === null) saver.changed(textOf(store));
+  if (reason === null) void keepFromNow(keeper, saver, keeping);
   else saver.turnOff(reason);
-  followChanges(store, saver);
+  followChanges(store, saver, keeping);
 
   const session: Session = {
     store,
@@ -84,15 +86,21 @@ function whyNotKept(
   return null;
 }
 
-function textOf(store: AppStore): () => string {
-  return () => saveDocument(store.get().playbook);
+/** Takes up the steps of the last visit and writes at once what is open, so that the first thing said of it is true. */
+async function keepFromNow(keeper: Keeper, saver: Saver<Kept>, keeping: Keeping): Promise<void> {
+  const steps = await keeper.loadSteps();
+  const recalled = keeping.recall(steps.ok ? steps.value : null);
+  saver.turnOn(keeping.kept);
+  await recalled;
+  saver.changed(keeping.kept);
 }
 
-function followChanges(store: AppStore, saver: Saver): void {
+function followChanges(store: AppStore, saver: Saver<Kept>, { kept }: Keeping): void {
   let asked = false;
   store.subscribe((state, before) => {
     if (state.playbook === before.playbook) return;
-    saver.changed(textOf(store));
+    // The step is in the history only after everybody has heard of the change.
+    queueMicrotask(() => saver.changed(kept));
     // Asked once there is work to lose: the browser then does not clear it to make room. It may say no; files are the answer.
     if (!asked && 'storage' in navigator) void navigator.storage.persist().catch(() => false);
     asked = true;
@@ -104,12 +112,12 @@ function followChanges(store: AppStore, saver: Saver): void {
 }
 
 /** The tab that wrote is gone: this one goes on from what it kept. */
-async function takeOver(store: AppStore, keeper: Keeper, saver: Saver): Promise<string> {
+async function takeOver(store: AppStore, keeper: Keeper, saver: Saver<Kept>, keeping: Keeping): Promise<string> {
   const found = await keeper.load();
   const kept = found.ok && found.value !== null ? openDocument(found.value) : null;
   if (kept?.ok === false) return 'The other tab is closed, but what it kept cannot be opened here';
   // Nothing kept: the other tab never wrote, so what is shown here is all there is.
   store.startOver(kept?.value ?? store.get().playbook, false);
-  saver.turnOn(textOf(store));
+  void keepFromNow(keeper, saver, keeping);
   return 'The other tab is closed: you can go on here';
 }
