@@ -7,6 +7,7 @@ import './styles/layout.css';
 import './styles/panels.css';
 import './styles/menu.css';
 import './styles/desk.css';
+import './styles/rules.css';
 import { createRoot } from 'react-dom/client';
 import { App } from './App.tsx';
 import { ErrorBoundary } from './ErrorBoundary.tsx';

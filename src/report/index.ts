@@ -26,5 +26,5 @@ export { makeLexicon, type Lexicon } from './words/lexicon.ts';
 export { makeRuleWords, type RuleWords } from './words/rules.ts';
 export { COMMON_WORDS, type StaffWords, type TechniqueLabel } from './words/staffWords.ts';
 export { techniqueNumber, type Standing } from './words/technique.ts';
-export { ROOM_WORDS, SPOT_WORDS } from './words/names.ts';
+export { BODY_WORDS, LEVERAGE_WORDS, ROOM_WORDS, SPOT_WORDS, SUPPORT_WORDS, ZONE_WORDS } from './words/names.ts';
 export { SEVERITY_WORDS, STATUS_WORDS, VERDICT_WORDS } from './words/verdicts.ts';

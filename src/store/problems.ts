@@ -20,5 +20,20 @@ export type CommandProblem =
   | { readonly kind: 'no-longer' }
   /** A file of the changed playbook would not open again: a limit is passed, say. */
   | { readonly kind: 'not-savable'; readonly refusals: readonly Refusal[] }
+  /** A front has eleven men. */
+  | { readonly kind: 'not-eleven'; readonly found: number }
+  /** The man who is to come in is in the front already. */
+  | { readonly kind: 'plays-already' }
+  /** The last rule, step or case of a man cannot be taken away. */
+  | { readonly kind: 'last-one'; readonly what: 'rule' | 'case' }
+  | { readonly kind: 'two-gaps-needed' }
+  /** The letter of a role is one or two characters. */
+  | { readonly kind: 'letter-length' }
+  /** These, by their names, tell a group in which nobody would be left. At least one. */
+  | { readonly kind: 'group-told'; readonly by: readonly string[] }
+  /** The role of that name would not know its side in some look. */
+  | { readonly kind: 'side-undecided'; readonly whose: string }
+  /** Following the roles his side goes by, one comes back to him. */
+  | { readonly kind: 'side-circle'; readonly whose: string }
   /** Another tab writes. */
   | { readonly kind: 'read-only' };

@@ -87,6 +87,35 @@ test.each<[string, LookTest]>([
   expect(words.test(condition)).toBe(text);
 });
 
+test.each<[string, LookTest]>([
+  ['a man is attached outside the tackle', { kind: 'bodies', side: 'mine', compare: 'at-least', count: 3 }],
+  ['the end man is detached', { kind: 'bodies', side: 'call', compare: 'at-most', count: 2 }],
+  ['there are at least 2 receivers', { kind: 'receivers', side: 'left', compare: 'at-least', count: 2 }],
+  ['there is no back in the backfield', { kind: 'backs', compare: 'at-most', count: 0 }],
+  ['the wide side of the field is there', { kind: 'field', side: 'mine' }],
+  ['the back is offset', { kind: 'back', side: 'mine' }],
+])('condition to pick, its side picked beside it: %s', (text, condition) => {
+  expect(words.testAlone(condition)).toBe(text);
+});
+
+test('all conditions of a rule, and none', () => {
+  expect(words.when([])).toBe('Always');
+  expect(
+    words.when([
+      { kind: 'bodies', side: 'mine', compare: 'at-most', count: 2 },
+      { kind: 'backs', compare: 'exactly', count: 0 },
+    ]),
+  ).toBe('If the end man on my side is detached and there is no back in the backfield');
+});
+
+test.each<[string, GapRef]>([
+  ['B gap', { kind: 'letter', side: 'call', letter: 'B' }],
+  ['edge gap', { kind: 'edge', side: 'away' }],
+  ['gap outside the wing', { kind: 'outside', side: 'mine', body: 'wing' }],
+])('gap to pick, its side picked beside it: %s', (text, gap) => {
+  expect(words.gapAlone(gap)).toBe(text);
+});
+
 describe('the side of a rule', () => {
   test('a step each, in their order', () => {
     expect(
@@ -230,4 +259,45 @@ describe('what a pressure tells a man', () => {
       'The away-side S or J: man on #2 away side; force; edge gap away side against the run',
     ]);
   });
+});
+
+test('all alignment rules of a man in their order', () => {
+  expect(
+    words.alignRules([
+      {
+        when: [{ kind: 'bodies', side: 'mine', compare: 'at-least', count: 3 }],
+        spot: { kind: 'technique', on: 'end', leverage: 'head', depth: 1 },
+      },
+      { when: [], spot: { kind: 'technique', on: 'tackle', leverage: 'outside-foot', depth: 1 } },
+    ]),
+  ).toBe(
+    'If a man is attached outside the tackle on my side: 6: head up on the tight end, 1 yd off the ball; ' +
+      'else 5: outside foot of the tackle, 1 yd off the ball',
+  );
+});
+
+test.each<[string, Parameters<typeof words.need>[0]]>([
+  [
+    'Seam call side: the call-side E, else N',
+    { when: [], zone: 'seam', side: 'call', takers: [ofGroup('ends', 'call'), man('nose')] },
+  ],
+  ['Deep middle: nobody yet', { when: [], zone: 'middle', side: 'middle', takers: [] }],
+  [
+    'If there is no back in the backfield: deep half left: N',
+    {
+      when: [{ kind: 'backs', compare: 'at-most', count: 0 }],
+      zone: 'half',
+      side: 'left',
+      takers: [man('nose')],
+    },
+  ],
+])('zone that must be filled: %s', (text, need) => {
+  expect(words.need(need)).toBe(text);
+});
+
+test('who forces on which side', () => {
+  expect(words.forces(setupOf().coverage.tells)).toBe(
+    'Force on the call side: the call-side F or R; on the away side: the away-side S or J',
+  );
+  expect(words.forces([])).toBe('Force on the call side: nobody is told to; on the away side: nobody is told to');
 });

@@ -2,6 +2,7 @@ import { useState, type ReactElement } from 'react';
 import { Tab, TabList, TabPanel, Tabs } from 'react-aria-components';
 import { SECTIONS, type Section } from '../../store/index.ts';
 import { EntryList } from './EntryList.tsx';
+import { SectionEditor } from './SectionEditor.tsx';
 import { SECTION_WORDS } from './sections.ts';
 import { useChosen } from './useChosen.ts';
 
@@ -40,5 +41,10 @@ export function Desk(): ReactElement {
 /** The list of a section, and below it the editor of the chosen entry. */
 function SectionDesk({ section }: { readonly section: Section }): ReactElement {
   const { entry, choose } = useChosen(section);
-  return <EntryList section={section} chosen={entry} onChoose={choose} onNew={null} />;
+  return (
+    <>
+      <EntryList section={section} chosen={entry} onChoose={choose} onNew={null} />
+      {entry !== null && <SectionEditor entry={entry} />}
+    </>
+  );
 }

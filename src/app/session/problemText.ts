@@ -21,6 +21,22 @@ export function problemText(problem: CommandProblem): string {
       return 'Not done: this no longer fits, or it is so already';
     case 'not-savable':
       return `Not done: ${problem.refusals.map(refusalText).join('; ')}`;
+    case 'not-eleven':
+      return `Not done: a front has eleven men, and ${problem.found} are picked`;
+    case 'plays-already':
+      return 'Not done: he plays in this front already';
+    case 'last-one':
+      return `Not done: one ${problem.what} must stay`;
+    case 'two-gaps-needed':
+      return 'Not done: a man who two-gaps needs two gaps';
+    case 'letter-length':
+      return 'Not done: one or two letters, as drawn on the board';
+    case 'group-told':
+      return `Not done: ${problem.by.join(', ')} would speak of men nobody is one of any more`;
+    case 'side-undecided':
+      return `Not done: ${problem.whose} would not know his side in every look. The last step must always decide: left, right, or a man who has a side`;
+    case 'side-circle':
+      return `Not done: ${problem.whose} would wait for a man who waits for him`;
     case 'read-only':
       return 'Not done: this playbook is open in another tab, and only that one may change it';
     default:

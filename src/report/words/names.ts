@@ -92,7 +92,7 @@ export const SPOT_WORDS: Readonly<Record<Place, string>> = {
 };
 
 /** A zone without its side. */
-const ZONE_WORDS: Readonly<Record<Zone, string>> = {
+export const ZONE_WORDS: Readonly<Record<Zone, string>> = {
   seam: 'seam',
   hook: 'hook',
   hole: 'hole',

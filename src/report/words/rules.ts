@@ -19,11 +19,12 @@ import type {
   TellCase,
   ToldBasis,
   Who,
+  ZoneNeed,
 } from '../../engine/index.ts';
 import { defenderWords } from './defenders.ts';
 import { jobSentence, type NameWords } from './jobSentence.ts';
 import { capitalised, listed, lowered, numberText, yardsText } from './lists.ts';
-import { BODY_WORDS, STRENGTH_WORDS } from './names.ts';
+import { BODY_WORDS, STRENGTH_WORDS, zoneName } from './names.ts';
 import type { StaffWords } from './staffWords.ts';
 import { atDepth, leverageText, techniqueLabel } from './technique.ts';
 
@@ -33,6 +34,8 @@ export interface RuleWords {
   readonly side: (side: SideRef) => string;
   /** "B gap call side", "edge gap away side", "gap outside the tight end call side". */
   readonly gap: (gap: GapRef) => string;
+  /** The gap without its side, as a list to pick from shows it: "B gap", "edge gap", "gap outside the tight end". */
+  readonly gapAlone: (gap: GapRef) => string;
   readonly who: (who: Who) => string;
   /** "#2 call side", "the back". */
   readonly receiver: (receiver: ReceiverRef) => string;
@@ -40,6 +43,10 @@ export interface RuleWords {
   readonly job: (job: RuleJob) => string;
   /** "the end man on my side is detached". */
   readonly test: (test: LookTest) => string;
+  /** The condition without its side: "the end man is detached". */
+  readonly testAlone: (test: LookTest) => string;
+  /** "If the end man on my side is detached and there is no back in the backfield"; "Always" without a condition. */
+  readonly when: (tests: readonly LookTest[]) => string;
   /** "toward the tight end". */
   readonly step: (step: SideStep) => string;
   /** "Call side: toward the tight end, then toward the receivers, then toward the field". */
@@ -51,14 +58,26 @@ export interface RuleWords {
   /** "If there is no back in the backfield: 10 yd deep over the ball". */
   readonly alignRule: (rule: AlignRule) => string;
   /** "Two-gap: A gap left and A gap right; rushes on a pass". */
+  /** All rules of a man in their order: "If …: head up on …; else over the ball, 10 yd deep". */
+  readonly alignRules: (rules: readonly AlignRule[]) => string;
   readonly base: (base: BaseJob) => string;
   readonly preSnap: (preSnap: PreSnap) => string;
+  /** "Flat call side: the call-side E, else N"; "If …: deep half left: nobody yet". */
+  readonly need: (need: ZoneNeed) => string;
+  /** "Force on the call side: the call-side E; on the away side: nobody is told to". */
+  readonly forces: (tells: readonly CoverageTell[]) => string;
   /** "If the end man on my side is detached, rush the C gap call side". */
   readonly tellCase: (told: TellCase) => string;
   /** "E: if …, rush …; otherwise contain …". */
   readonly tell: (tell: Tell) => string;
   /** What a shell tells one man, in the same form. */
-  readonly coverageTell: (tell: { readonly who: Who; readonly cases: readonly CoverageCase[] }) => string;
+  readonly coverageTell: (tell: CoverageTell) => string;
+}
+
+/** What a shell tells one man. */
+interface CoverageTell {
+  readonly who: Who;
+  readonly cases: readonly CoverageCase[];
 }
 
 const SIDE_WORDS: Readonly<Record<SideRef, string>> = {
@@ -87,14 +106,17 @@ const BASIS_WORDS: Readonly<Record<ToldBasis, string>> = {
 };
 
 function gapText(gap: GapRef): string {
-  const side = SIDE_WORDS[gap.side];
+  return `${gapAlone(gap)} ${SIDE_WORDS[gap.side]}`;
+}
+
+function gapAlone(gap: GapRef): string {
   switch (gap.kind) {
     case 'letter':
-      return `${gap.letter} gap ${side}`;
+      return `${gap.letter} gap`;
     case 'edge':
-      return `edge gap ${side}`;
+      return 'edge gap';
     case 'outside':
-      return `gap outside the ${BODY_WORDS[gap.body]} ${side}`;
+      return `gap outside the ${BODY_WORDS[gap.body]}`;
     default:
       return assertNever(gap);
   }
@@ -112,13 +134,12 @@ function counted(compare: Comparison, count: number, one: string, many: string):
   return compare === 'exactly' ? `exactly ${number}` : `${compare === 'at-least' ? 'at least' : 'at most'} ${number}`;
 }
 
-/** Guard and tackle are always there, so two bodies or fewer is the coach's "detached". */
-function bodiesText(test: Extract<LookTest, { kind: 'bodies' }>): string {
-  const where = ON_SIDE[test.side];
-  if (test.count === 2 && test.compare !== 'at-least') return `the end man ${where} is detached`;
-  if (test.count === 3 && test.compare === 'at-least') return `a man is attached outside the tackle ${where}`;
+/** Guard and tackle are always there, so two bodies or fewer is the coach's "detached". `where` is led by a blank. */
+function bodiesText(test: Extract<LookTest, { kind: 'bodies' }>, where: string): string {
+  if (test.count === 2 && test.compare !== 'at-least') return `the end man${where} is detached`;
+  if (test.count === 3 && test.compare === 'at-least') return `a man is attached outside the tackle${where}`;
   const number = counted(test.compare, test.count, 'man', 'men');
-  return `the surface has ${number} outside the snapper ${where}`;
+  return `the surface has ${number} outside the snapper${where}`;
 }
 
 function thereAre(test: { readonly compare: Comparison; readonly count: number }, one: string): string {
@@ -127,17 +148,22 @@ function thereAre(test: { readonly compare: Comparison; readonly count: number }
 }
 
 function testText(test: LookTest): string {
+  return testSaid(test, test.kind === 'backs' ? '' : ` ${ON_SIDE[test.side]}`);
+}
+
+/** A condition with its side in words, or with none. */
+function testSaid(test: LookTest, where: string): string {
   switch (test.kind) {
     case 'bodies':
-      return bodiesText(test);
+      return bodiesText(test, where);
     case 'receivers':
-      return `${thereAre(test, 'receiver')} ${ON_SIDE[test.side]}`;
+      return `${thereAre(test, 'receiver')}${where}`;
     case 'backs':
       return `${thereAre(test, 'back')} in the backfield`;
     case 'field':
-      return `the wide side of the field is ${ON_SIDE[test.side]}`;
+      return `the wide side of the field is${where === '' ? ' there' : where}`;
     case 'back':
-      return `the back is offset ${ON_SIDE[test.side]}`;
+      return `the back is offset${where}`;
     default:
       return assertNever(test);
   }
@@ -163,6 +189,14 @@ function spotText(spot: Spot, staff: StaffWords): string {
     default:
       return assertNever(spot);
   }
+}
+
+function alignText({ when, spot }: AlignRule, staff: StaffWords): string {
+  return when.length === 0 ? spotText(spot, staff) : `if ${conditions(when)}: ${spotText(spot, staff)}`;
+}
+
+function elseText(rule: AlignRule, at: number, staff: StaffWords): string {
+  return `${at === 0 ? '' : 'else '}${alignText(rule, staff)}`;
 }
 
 const INDEX_OF_BODY = { snapper: 0, guard: 1, tackle: 2, end: 3, wing: 4 } as const;
@@ -212,6 +246,41 @@ function conditions(when: readonly LookTest[]): string {
   return listed(when.map(testText), '');
 }
 
+function needText({ when, zone, side, takers }: ZoneNeed, who: (who: Who) => string): string {
+  const where = zoneName(zone, side === 'middle' ? 'middle' : SIDE_WORDS[side]);
+  const by = takers.length === 0 ? 'nobody yet' : takers.map(who).join(', else ');
+  return capitalised(`${when.length === 0 ? '' : `if ${conditions(when)}: `}${where}: ${by}`);
+}
+
+/** Whom a shell tells to force, side by side. A man told by his role may be on either side. */
+function forcesText(tells: readonly CoverageTell[], who: (who: Who) => string): string {
+  const forcers = tells.filter(({ cases }) => cases.some(({ job }) => forces(job)));
+  const on = (side: 'call' | 'away'): string => {
+    const men = forcers.filter(({ who: man }) => man.kind === 'group' && man.side === side);
+    return listed(
+      men.map((tell) => who(tell.who) + (tell.cases.every(({ job }) => forces(job)) ? '' : ' in some looks')),
+      'nobody is told to',
+    );
+  };
+  const either = forcers.filter(({ who: man }) => man.kind === 'role').map((tell) => who(tell.who));
+  const more = either.length === 0 ? '' : `; wherever they are: ${listed(either, '')}`;
+  return `Force on the call side: ${on('call')}; on the away side: ${on('away')}${more}`;
+}
+
+function forces(job: RuleJob): boolean {
+  switch (job.kind) {
+    case 'fit':
+      return job.support === 'force';
+    case 'drop':
+    case 'man':
+    case 'spy':
+      return job.run.support === 'force';
+    case 'rush':
+    case 'contain':
+      return false;
+  }
+}
+
 function stepText(step: SideStep, who: (who: Who) => string): string {
   switch (step.kind) {
     case 'fixed':
@@ -248,20 +317,23 @@ export function makeRuleWords(roles: readonly Role[], staff: StaffWords): RuleWo
   return {
     side: (side) => SIDE_WORDS[side],
     gap: gapText,
+    gapAlone,
     who: defenders.who,
     receiver: receiverText,
     job,
     test: testText,
+    testAlone: (test) => testSaid(test, ''),
+    when: (tests) => (tests.length === 0 ? 'Always' : `If ${conditions(tests)}`),
     step: (step) => stepText(step, defenders.who),
     callSide: (all) => `Call side: ${all.length === 0 ? 'not said' : steps(all)}`,
     roleSide: (side) => `Side: ${side.kind === 'middle' ? 'the middle' : steps(side.steps)}`,
     spot: (spot) => spotText(spot, staff),
-    alignRule: (rule) =>
-      rule.when.length === 0
-        ? capitalised(spotText(rule.spot, staff))
-        : `If ${conditions(rule.when)}: ${spotText(rule.spot, staff)}`,
+    alignRule: (rule) => capitalised(alignText(rule, staff)),
+    alignRules: (rules) => capitalised(rules.map((rule, at) => elseText(rule, at, staff)).join('; ')),
     base: baseText,
     preSnap,
+    need: (need) => needText(need, defenders.who),
+    forces: (tells) => forcesText(tells, defenders.who),
     tellCase: (told) =>
       capitalised(told.when.length === 0 ? toldText(told) : `if ${conditions(told.when)}, ${toldText(told)}`),
     tell: (tell) => `${capitalised(defenders.who(tell.who))}: ${casesText(tell.cases.map(saidCase))}`,
