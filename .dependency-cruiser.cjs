@@ -71,6 +71,7 @@ const ROWS = [
       'idb',
       '@tanstack/react-virtual',
       'react-aria-components',
+      'tinykeys',
       '@fontsource/[^/]+',
     ],
     // The demo playbook, which a new user starts from.

@@ -1,10 +1,12 @@
 import { lazy, Suspense, useState, type DragEvent, type ReactElement } from 'react';
+import { ActionDialogs, useActionDialogs } from './actions/ActionDialogs.tsx';
 import { Banners } from './Banners.tsx';
 import { BoardPanel } from './board/BoardPanel.tsx';
 import { CallPanel } from './call/CallPanel.tsx';
 import { FileDialogs } from './dialogs/FileDialogs.tsx';
 import { useFiles } from './files/useFiles.ts';
-import { Header, type Screen } from './header/Header.tsx';
+import { Header } from './header/Header.tsx';
+import type { Screen } from './header/screens.ts';
 import { PlayersPanel } from './players/PlayersPanel.tsx';
 import { PrintDialog } from './print/PrintDialog.tsx';
 import { ReportPanel } from './report/ReportPanel.tsx';
@@ -12,7 +14,6 @@ import { useBoardModel, type BoardModel } from './session/model.ts';
 import { useNotice } from './session/session.ts';
 import type { NothingToShow } from '../store/index.ts';
 import type { Started } from './session/start.ts';
-import { useShortcuts } from './shortcuts.ts';
 
 /** Loaded when it is first looked at. */
 const MenuScreen = lazy(async () => ({ default: (await import('./menu/MenuScreen.tsx')).MenuScreen }));
@@ -26,10 +27,16 @@ export function App({ damaged }: { readonly damaged: Started['damaged'] }): Reac
   const model = useBoardModel();
   const [printing, setPrinting] = useState(false);
   const [screen, setScreen] = useState<Screen>('board');
-  useShortcuts();
+  const actions = useActionDialogs({ files, screen, onScreen: setScreen, onPrint: () => setPrinting(true) });
   return (
     <div className="app" onDragOver={allowFiles} onDrop={(event) => dropFile(event, files.choose)}>
-      <Header files={files} screen={screen} onScreen={setScreen} onPrint={() => setPrinting(true)} />
+      <Header
+        files={files}
+        screen={screen}
+        onScreen={setScreen}
+        onPrint={() => setPrinting(true)}
+        onMore={actions.onMore}
+      />
       <Banners damaged={damaged} />
       {screen === 'menu' ? (
         <Suspense fallback={<main className="workspace-empty" aria-busy="true" />}>
@@ -44,6 +51,7 @@ export function App({ damaged }: { readonly damaged: Started['damaged'] }): Reac
       )}
       <NoticeLine />
       <FileDialogs files={files} />
+      <ActionDialogs {...actions} />
       {printing && <PrintDialog onClose={() => setPrinting(false)} />}
     </div>
   );

@@ -8,6 +8,7 @@ import './styles/panels.css';
 import './styles/menu.css';
 import './styles/desk.css';
 import './styles/rules.css';
+import './styles/actions.css';
 import { createRoot } from 'react-dom/client';
 import { App } from './App.tsx';
 import { ErrorBoundary } from './ErrorBoundary.tsx';

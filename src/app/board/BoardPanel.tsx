@@ -1,5 +1,5 @@
 import type { ReactElement } from 'react';
-import { ZOOMS, type Zoom } from '../../store/index.ts';
+import { ZOOMS } from '../../store/index.ts';
 import { Radios } from '../parts/Choice.tsx';
 import { VERDICT_NAMES, VerdictMark } from '../parts/VerdictMark.tsx';
 import type { BoardModel } from '../session/model.ts';
@@ -9,8 +9,7 @@ import { Field } from './Field.tsx';
 import { GapRow } from './GapRow.tsx';
 import { Legend } from './Legend.tsx';
 import { LookStrip } from './LookStrip.tsx';
-
-const ZOOM_WORDS: Readonly<Record<Zoom, string>> = { players: 'Everybody', box: 'The box', field: 'Whole field' };
+import { ZOOM_WORDS } from './zoomWords.ts';
 
 interface Props {
   readonly model: BoardModel;

@@ -4,6 +4,7 @@ import { PLACES, TURNS, type Place } from '../../engine/index.ts';
 import { SPOT_WORDS } from '../../report/index.ts';
 import { sameParts, standInCall, type Board } from '../../store/index.ts';
 import { named, Radios, Select } from '../parts/Choice.tsx';
+import { capital } from '../parts/capital.ts';
 import { useApp, useSession } from '../session/session.ts';
 import { CallButtons } from './CallButtons.tsx';
 import { Together } from './Together.tsx';
@@ -127,8 +128,4 @@ function firstCoverage(playbook: Playbook, board: Board): string {
   const first = playbook.pressures.find(({ id }) => id === board.first);
   const coverage = playbook.coverages.find(({ id }) => id === first?.coverage);
   return coverage === undefined ? 'The first pressure’s' : `The first pressure’s: ${coverage.name}`;
-}
-
-function capital(text: string): string {
-  return text.slice(0, 1).toUpperCase() + text.slice(1);
 }

@@ -1,4 +1,4 @@
-import { useCallback, useState } from 'react';
+import { useCallback, useMemo, useState } from 'react';
 import { saveDocument, type Playbook, type Refusal } from '../../document/index.ts';
 import { problemText } from '../session/problemText.ts';
 import { useSession } from '../session/session.ts';
@@ -62,5 +62,6 @@ export function useFiles(): Files {
     if (talk?.kind === 'ask') put(talk.name, talk.playbook);
   }, [talk, put]);
 
-  return { talk, choose, openAnyway, close: () => setTalk(null), save };
+  const close = useCallback(() => setTalk(null), []);
+  return useMemo(() => ({ talk, choose, openAnyway, close, save }), [talk, choose, openAnyway, close, save]);
 }

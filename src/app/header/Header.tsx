@@ -3,19 +3,18 @@ import type { Files } from '../files/useFiles.ts';
 import { useApp, useSession, useTravel } from '../session/session.ts';
 import { PlaybookName } from './PlaybookName.tsx';
 import { SavedState } from './SavedState.tsx';
-
-/** The screens of the app: one call in one look, the parts calls are made of, and all calls in all looks at once. */
-export type Screen = 'board' | 'playbook' | 'menu';
+import { SCREENS, type Screen } from './screens.ts';
 
 interface Props {
   readonly files: Files;
   readonly screen: Screen;
   readonly onScreen: (screen: Screen) => void;
   readonly onPrint: () => void;
+  readonly onMore: () => void;
 }
 
 /** The name of the app and of the playbook, and what concerns the playbook as a whole. */
-export function Header({ files, screen, onScreen, onPrint }: Props): ReactElement {
+export function Header({ files, screen, onScreen, onPrint, onMore }: Props): ReactElement {
   const { store } = useSession();
   const readOnly = useApp((state) => state.readOnly);
   const { undo, redo } = useTravel();
@@ -61,6 +60,9 @@ export function Header({ files, screen, onScreen, onPrint }: Props): ReactElemen
         <button type="button" onClick={files.save}>
           Save file
         </button>
+        <button type="button" onClick={onMore}>
+          More…
+        </button>
         <button type="button" className="is-main" onClick={onPrint}>
           Print…
         </button>
@@ -68,9 +70,3 @@ export function Header({ files, screen, onScreen, onPrint }: Props): ReactElemen
     </header>
   );
 }
-
-const SCREENS: readonly { readonly id: Screen; readonly name: string }[] = [
-  { id: 'board', name: 'Board' },
-  { id: 'playbook', name: 'Playbook' },
-  { id: 'menu', name: 'Whole menu' },
-];

@@ -2,6 +2,7 @@ import { assertNever } from '../../base/index.ts';
 import type { Playbook } from '../../document/index.ts';
 import { describeEdit, type Edit } from '../../engine/index.ts';
 import { fill, type Lexicon } from '../../report/index.ts';
+import { capital } from '../parts/capital.ts';
 
 /** A suggestion as the coach reads it. */
 export interface Sentence {
@@ -52,10 +53,6 @@ function reachOf(edit: Edit, lexicon: Lexicon, { calls, pressures }: Playbook): 
 
 function counted(calls: number): string {
   return calls === 0 ? '' : ` (${calls} kept)`;
-}
-
-function capital(text: string): string {
-  return text.slice(0, 1).toUpperCase() + text.slice(1);
 }
 
 /** The start of a sentence inside another; a letter that stands alone, as of a gap, stays. */

@@ -1,0 +1,141 @@
+import { useMemo } from 'react';
+import { PLACES } from '../../engine/index.ts';
+import { looksShown, standInCall, ZOOMS, type AppState, type AppStore } from '../../store/index.ts';
+import { ZOOM_WORDS } from '../board/zoomWords.ts';
+import type { Files } from '../files/useFiles.ts';
+import { SCREENS, type Screen } from '../header/screens.ts';
+import { capital } from '../parts/capital.ts';
+import { useApp, useSession, useTravel } from '../session/session.ts';
+import { BALL_WORDS } from '../session/words.ts';
+import type { Action } from './actions.ts';
+
+/** What the page itself can do. */
+export interface PageDoors {
+  readonly files: Files;
+  readonly screen: Screen;
+  readonly onScreen: (screen: Screen) => void;
+  readonly onPrint: () => void;
+  readonly onPalette: () => void;
+  readonly onKeys: () => void;
+}
+
+/** Everything that can be done from anywhere, in one list. */
+export function useActions(doors: PageDoors): readonly Action[] {
+  const { store } = useSession();
+  const { undo, redo } = useTravel();
+  const playbook = useApp((state) => state.playbook);
+  const board = useApp((state) => state.board);
+  const view = useApp((state) => state.view);
+  const readOnly = useApp((state) => state.readOnly);
+  const undoable = useApp(() => store.steps().undo > 0);
+  const redoable = useApp(() => store.steps().redo > 0);
+  return useMemo(
+    () => [
+      ...ofPlaybook(doors, { undo, redo, undoable: undoable && !readOnly, redoable: redoable && !readOnly }),
+      ...ofScreens(doors),
+      ...ofView(store, view),
+      ...ofLooks(store, { playbook, board, view }, doors),
+      ...ofCalls(store, { playbook, board }, doors),
+    ],
+    [store, doors, undo, redo, playbook, board, view, readOnly, undoable, redoable],
+  );
+}
+
+interface Travel {
+  readonly undo: () => void;
+  readonly redo: () => void;
+  readonly undoable: boolean;
+  readonly redoable: boolean;
+}
+
+function ofPlaybook(doors: PageDoors, { undo, redo, undoable, redoable }: Travel): readonly Action[] {
+  const { files, onPrint, onPalette, onKeys } = doors;
+  return [
+    { ...USUAL, id: 'undo', title: 'Undo', keys: ['$mod+z'], disabled: !undoable, run: undo },
+    { ...USUAL, id: 'redo', title: 'Redo', keys: ['$mod+Shift+z', '$mod+y'], disabled: !redoable, run: redo },
+    { ...USUAL, id: 'save', title: 'Save the playbook to a file', keys: ['$mod+s'], run: files.save },
+    { ...USUAL, id: 'print', title: 'Print sheets for a room', keys: ['$mod+p'], run: onPrint },
+    { ...USUAL, id: 'palette', group: 'Help', title: 'Find anything to do', keys: ['$mod+k'], run: onPalette },
+    { ...USUAL, id: 'keys', group: 'Help', title: 'All keys', keys: ['$mod+/'], run: onKeys },
+  ];
+}
+
+const USUAL = { group: 'Playbook', keys: [], disabled: false } as const;
+
+function ofScreens({ screen, onScreen }: PageDoors): readonly Action[] {
+  return SCREENS.map(({ id, name }, index) => ({
+    ...USUAL,
+    id: `screen ${id}`,
+    group: 'Go to',
+    title: name,
+    keys: [`Alt+Digit${index + 1}`],
+    disabled: id === screen,
+    run: () => onScreen(id),
+  }));
+}
+
+const ON_BOARD = { ...USUAL, group: 'Board' } as const;
+
+function ofView(store: AppStore, view: AppState['view']): readonly Action[] {
+  return [
+    {
+      ...ON_BOARD,
+      id: 'turn',
+      title: view.turned ? 'Turn the board: defence at the bottom' : 'Turn the board: offence at the bottom',
+      run: () => store.setView({ turned: !view.turned }),
+    },
+    {
+      ...ON_BOARD,
+      id: 'answers',
+      title: view.answers ? 'Hide who has whom' : 'Show who has whom',
+      run: () => store.setView({ answers: !view.answers }),
+    },
+    ...ZOOMS.map((zoom) => ({
+      ...ON_BOARD,
+      id: `zoom ${zoom}`,
+      title: `Show: ${ZOOM_WORDS[zoom]}`,
+      disabled: view.zoom === zoom,
+      run: () => store.setView({ zoom }),
+    })),
+    ...PLACES.map((spot) => ({
+      ...ON_BOARD,
+      id: `spot ${spot}`,
+      title: capital(BALL_WORDS[spot]),
+      run: () => store.setBoard({ spot }),
+    })),
+  ];
+}
+
+function ofLooks(
+  store: AppStore,
+  state: Pick<AppState, 'playbook' | 'board' | 'view'>,
+  { screen, onScreen }: PageDoors,
+): readonly Action[] {
+  return looksShown(state).map(({ id, name }) => ({
+    ...USUAL,
+    id: `look ${id}`,
+    group: 'Look',
+    title: name === '' ? '(no name)' : name,
+    run: () => {
+      store.setBoard({ look: id });
+      if (screen === 'menu') onScreen('board');
+    },
+  }));
+}
+
+function ofCalls(
+  store: AppStore,
+  { playbook }: Pick<AppState, 'playbook' | 'board'>,
+  { onScreen }: PageDoors,
+): readonly Action[] {
+  return playbook.calls.map((call) => ({
+    ...USUAL,
+    id: `call ${call.id}`,
+    group: 'Call',
+    title: call.name === '' ? '(no name)' : call.name,
+    run: () => {
+      store.setBoard(standInCall(store.get().board, call));
+      onScreen('board');
+    },
+  }));
+}

@@ -1,0 +1,9 @@
+/** The screens of the app: one call in one look, the parts calls are made of, and all calls in all looks at once. */
+export type Screen = 'board' | 'playbook' | 'menu';
+
+/** The screens in their order, by the names on their buttons. */
+export const SCREENS: readonly { readonly id: Screen; readonly name: string }[] = [
+  { id: 'board', name: 'Board' },
+  { id: 'playbook', name: 'Playbook' },
+  { id: 'menu', name: 'Whole menu' },
+];
