@@ -15,9 +15,22 @@ export const WAITING = -1;
 /** A place of the grid without a case. */
 export const NO_CASE = -2;
 
-/** A grid of which nothing is answered yet. */
+/** A grid of which nothing is answered yet. A cell has a case in every layer, or in none. */
 export function unanswered(grid: Grid): Int32Array {
-  return Int32Array.from({ length: sizeOfGrid(grid) }, (_, index) => (grid.caseAt(index) === null ? NO_CASE : WAITING));
+  const numbers = new Int32Array(sizeOfGrid(grid)).fill(WAITING);
+  const depth = grid.layers.length;
+  if (depth === 0) return numbers;
+  for (let from = 0; from < numbers.length; from += depth) {
+    if (grid.caseAt(from) === null) numbers.fill(NO_CASE, from, from + depth);
+  }
+  return numbers;
+}
+
+/** How many of these are cases, answered or not. */
+export function countCases(numbers: Int32Array): number {
+  let count = 0;
+  for (const number of numbers) if (number !== NO_CASE) count += 1;
+  return count;
 }
 
 /** One cell as it is shown. */
@@ -34,7 +47,10 @@ export interface Cell {
   readonly tally: readonly number[];
 }
 
-/** Reads cells through one filter. Every different summary is rated once, however large the grid. */
+/**
+ * Reads cells through one filter. Every different summary is rated once, however large the grid; a cell whose answers are
+ * all in is read once, for they do not change any more. `answers` may go on growing meanwhile.
+ */
 export function cellReader(grid: Grid, layers: readonly number[], { summaries, numbers }: Answers, filter: MenuFilter) {
   const rated: Rated[] = [];
   const ratedAt = (number: number): Rated => {
@@ -46,7 +62,7 @@ export function cellReader(grid: Grid, layers: readonly number[], { summaries, n
     rated[number] = made;
     return made;
   };
-  return (row: number, column: number): Cell => {
+  const read = (row: number, column: number): Cell => {
     const from = caseIndex(grid, row, column, 0);
     const tally = VERDICT_ORDER.map(() => 0);
     let [worst, findings, layer] = [VERDICT_ORDER.length, 0, layers[0] ?? 0];
@@ -59,6 +75,15 @@ export function cellReader(grid: Grid, layers: readonly number[], { summaries, n
       if (rank < worst || (rank === worst && count > findings)) [worst, findings, layer] = [rank, count, each];
     }
     return { verdict: VERDICT_ORDER[worst] ?? null, cases: tally[worst] ?? 0, findings, layer, tally };
+  };
+  const whole = new Map<number, Cell>();
+  return (row: number, column: number): Cell => {
+    const place = row * grid.columns.length + column;
+    const known = whole.get(place);
+    if (known !== undefined) return known;
+    const cell = read(row, column);
+    if (cell.verdict !== 'waiting') whole.set(place, cell);
+    return cell;
   };
 }
 

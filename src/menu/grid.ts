@@ -11,15 +11,16 @@ import {
   type PressureId,
   type Turn,
 } from '../engine/index.ts';
+import { fitsFront } from './fitsFront.ts';
 import type { MenuCase } from './types.ts';
 
 /** Which grid is meant. */
 export type GridKind =
   /** Every kept call down the side, every look across. */
   | { readonly kind: 'calls' }
-  /** Every pressure down the side as the first, every pressure across as the second, out of one front. */
+  /** Every pressure that is written for one front down the side as the first, and across as the second. */
   | { readonly kind: 'pairs'; readonly front: FrontId; readonly turn: Turn }
-  /** Every other pressure, turned every way, down the side as the second of one first; every look across. */
+  /** Every other pressure written for the front, turned every way, down the side as the second of one first; every look across. */
   | { readonly kind: 'partners'; readonly front: FrontId; readonly first: PressureId };
 
 /** What stands behind one layer of every cell: the ball spot, and in a grid of pairs the look. */
@@ -72,7 +73,15 @@ function callsGrid({ calls, looks }: Playbook): Grid {
   return gridFrom(calls, looks, layers, (call, look, { spot }) => ({ call, look, spot }));
 }
 
-function pairsGrid({ pressures, looks }: Playbook, front: FrontId, turn: Turn): Grid {
+/** The pressures that are written for a front: with the others every cell would only say that somebody is not there. */
+export function pressuresOf({ pressures, fronts, roles }: Playbook, id: FrontId): readonly Pressure[] {
+  const front = fronts.find((each) => each.id === id);
+  return front === undefined ? [] : pressures.filter((each) => fitsFront(each, front, roles));
+}
+
+function pairsGrid(playbook: Playbook, front: FrontId, turn: Turn): Grid {
+  const { looks } = playbook;
+  const pressures = pressuresOf(playbook, front);
   const layers = looks.flatMap((look) => PLACES.map((spot) => ({ look, spot })));
   // One call for each pair, so that what is known of it can be kept by it.
   const pairs = new Map<Pressure, Map<Pressure, Call>>();
@@ -88,10 +97,12 @@ function pairsGrid({ pressures, looks }: Playbook, front: FrontId, turn: Turn): 
 }
 
 /** The rows of a grid of partners, in its order. */
-export function partnerCalls({ pressures }: Playbook, front: FrontId, first: PressureId): readonly Call[] {
-  const own = pressures.find(({ id }) => id === first);
+export function partnerCalls(playbook: Playbook, front: FrontId, first: PressureId): readonly Call[] {
+  const own = playbook.pressures.find(({ id }) => id === first);
   if (own === undefined) return [];
-  return pressures.flatMap((second) => (second === own ? [] : TURNS.map((turn) => pairCall(front, own, second, turn))));
+  return pressuresOf(playbook, front).flatMap((second) =>
+    second === own ? [] : TURNS.map((turn) => pairCall(front, own, second, turn)),
+  );
 }
 
 function partnersGrid(playbook: Playbook, front: FrontId, first: PressureId): Grid {

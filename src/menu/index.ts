@@ -9,3 +9,4 @@ export { createMenuJudge, summaryOf, type MenuJudge } from './judge.ts';
 export { keepSame } from './keepSame.ts';
 export { createNumbers, keysOf, type KeyOf, type NumberOf } from './keys.ts';
 export { linesOf, type MenuLine } from './lines.ts';
+export { createWorkOrder, type WorkOrder } from './workOrder.ts';

@@ -2,6 +2,8 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { run } from '../../src/cli/run.ts';
+import { asFrontId } from '../../src/engine/index.ts';
+import { pressuresOf } from '../../src/menu/index.ts';
 import { demo } from '../store/demo.ts';
 
 const bytes = readFileSync(new URL('../../demo-data/playbook.json', import.meta.url));
@@ -46,9 +48,10 @@ describe('--grid', () => {
     );
   });
 
-  it('pairs: a line for every ordered pair', () => {
+  it('pairs: a line for every ordered pair of pressures that are written for the front', () => {
     const grid = casesIn(checked('--grid', 'pairs', '--look', look, '--spot', 'left', '--json').out);
-    expect(grid).toHaveLength(pressures.length * (pressures.length - 1));
+    const here = pressuresOf(demo(), fronts[0]?.id ?? asFrontId('none')).length;
+    expect(grid).toHaveLength(here * (here - 1));
     expect(new Set(grid.map((line) => line.spot))).toEqual(new Set(['left']));
   });
 

@@ -9,6 +9,7 @@ import {
   gridOf,
   keepSame,
   keysOf,
+  pressuresOf,
   sizeOfGrid,
   summaryOf,
   type GridKind,
@@ -237,7 +238,8 @@ describe('what is remembered', () => {
     judged(judge, kept, CALLS);
     const before = judge.worked();
     judged(judge, kept, { kind: 'pairs', front: like.front, turn: like.turn });
-    const pairs = kept.pressures.length * (kept.pressures.length - 1);
+    const here = pressuresOf(kept, like.front).length;
+    const pairs = here * (here - 1);
     expect(judge.worked() - before).toBe((pairs - 1) * looks * spots);
   });
 });

@@ -1,4 +1,4 @@
-import { useState, type ReactElement } from 'react';
+import { useMemo, useState, type ReactElement } from 'react';
 import type { GridKind, MenuFilter, RowOrder } from '../../menu/index.ts';
 import { caseIndex, VERDICT_ORDER } from '../../menu/index.ts';
 import { standInCall } from '../../store/index.ts';
@@ -8,7 +8,8 @@ import { BALL_WORDS } from '../session/words.ts';
 import { cellWords, reasonsOf } from './cellWords.ts';
 import { MenuProgress } from './MenuProgress.tsx';
 import { useMenu, useMenuView, type MenuView } from './useMenu.ts';
-import { VerdictGrid, type Spot } from './VerdictGrid.tsx';
+import type { Spot } from './GridRow.tsx';
+import { VerdictGrid } from './VerdictGrid.tsx';
 import type { MenuState } from './menuBook.ts';
 
 interface Props {
@@ -29,20 +30,24 @@ interface ShownProps extends Omit<Props, 'kind'> {
 }
 
 function ShownGrid({ state, filter, order, onBoard }: ShownProps): ReactElement {
-  const { store } = useSession();
+  const { store, menu } = useSession();
   const view = useMenuView(state, filter, order);
   const [pointed, setPointed] = useState<Spot | null>(null);
   const { grid, kind } = state;
   const pairs = kind.kind === 'pairs';
   if (view.columns.length === 0 || view.rows.length === 0) {
     return (
-      <p className="menu-empty">Nothing to show: {grid.rows.length === 0 ? 'no calls yet' : 'no look like that'}.</p>
+      <p className="menu-empty">
+        Nothing to show:{' '}
+        {grid.rows.length > 0 ? 'no look like that' : pairs ? 'no pressure is written for this front' : 'no calls yet'}.
+      </p>
     );
   }
   return (
     <>
       <div className="menu-line">
         <MenuProgress state={state} />
+        {pairs && <LeftOut count={state.playbook.pressures.length - grid.rows.length} />}
         <Totals view={view} pairs={pairs} />
       </div>
       <CellNote view={view} spot={pointed} filter={filter} />
@@ -52,6 +57,7 @@ function ShownGrid({ state, filter, order, onBoard }: ShownProps): ReactElement 
         view={view}
         label={pairs ? 'Pressures as the first, against pressures as the second' : 'Calls against looks'}
         onPoint={setPointed}
+        onSight={menu.see}
         onOpen={({ row, column }) => {
           const at = caseIndex(grid, row, column, view.cellAt(row, column).layer);
           const opened = grid.caseAt(at);
@@ -65,15 +71,19 @@ function ShownGrid({ state, filter, order, onBoard }: ShownProps): ReactElement 
   );
 }
 
+/** Pressures that speak to somebody this front does not have are not among the pairs. */
+function LeftOut({ count }: { readonly count: number }): ReactElement | null {
+  if (count === 0) return null;
+  return (
+    <span className="hint">
+      {count === 1 ? '1 pressure is' : `${String(count)} pressures are`} written for other fronts and left out
+    </span>
+  );
+}
+
 /** How many cells have which verdict. */
 function Totals({ view, pairs }: { readonly view: MenuView; readonly pairs: boolean }): ReactElement {
-  const counts = new Map<string, number>();
-  for (const row of view.rows) {
-    for (const column of view.columns) {
-      const { verdict } = view.cellAt(row, column);
-      if (verdict !== null) counts.set(verdict, (counts.get(verdict) ?? 0) + 1);
-    }
-  }
+  const counts = useMemo(() => countVerdicts(view), [view]);
   return (
     <ul className="tally" aria-label={`How many ${pairs ? 'pairs' : 'cells'} have which verdict`}>
       {VERDICT_ORDER.map((verdict) => (
@@ -83,6 +93,17 @@ function Totals({ view, pairs }: { readonly view: MenuView; readonly pairs: bool
       ))}
     </ul>
   );
+}
+
+function countVerdicts({ rows, columns, cellAt }: MenuView): ReadonlyMap<string, number> {
+  const counts = new Map<string, number>();
+  for (const row of rows) {
+    for (const column of columns) {
+      const { verdict } = cellAt(row, column);
+      if (verdict !== null) counts.set(verdict, (counts.get(verdict) ?? 0) + 1);
+    }
+  }
+  return counts;
 }
 
 interface NoteProps {

@@ -1,21 +1,11 @@
 import { useVirtualizer } from '@tanstack/react-virtual';
-import { useEffect, useRef, useState, type KeyboardEvent, type ReactElement } from 'react';
-import type { Cell } from '../../menu/index.ts';
-import { VerdictMark } from '../parts/VerdictMark.tsx';
-import { cellNumber, cellWords } from './cellWords.ts';
+import { useEffect, useRef, useState, type KeyboardEvent, type ReactElement, type SyntheticEvent } from 'react';
+import { COLUMN, GridRow, placeIn, ROW, type Spot } from './GridRow.tsx';
 import type { MenuView } from './useMenu.ts';
 
-/** Sizes of the grid, in CSS pixels, those of the heads as in the style sheet. Columns are wide enough for a finger. */
-const ROW = 34;
-const COLUMN = 46;
+/** Sizes of the heads, in CSS pixels, as in the style sheet. */
 const HEAD = 148;
 const NAMES = 184;
-
-/** A place in the grid as it is shown. */
-export interface Spot {
-  readonly row: number;
-  readonly column: number;
-}
 
 interface Props {
   readonly view: MenuView;
@@ -24,11 +14,14 @@ interface Props {
   /** The cell that is pointed at or stood in. */
   readonly onPoint: (spot: Spot) => void;
   readonly onOpen: (spot: Spot) => void;
+  /** The rows and columns of the whole grid that are in sight, whenever they are others. */
+  readonly onSight: (rows: readonly number[], columns: readonly number[]) => void;
 }
 
 /** Every cell as a shape and a number. Only what is in sight is in the page; arrow keys walk, Enter opens the board. */
-export function VerdictGrid({ view, label, onPoint, onOpen }: Props): ReactElement {
+export function VerdictGrid({ view, label, onPoint, onOpen, onSight }: Props): ReactElement {
   const { rows, columns, state } = view;
+  const pairs = state.kind.kind === 'pairs';
   const frame = useRef<HTMLDivElement>(null);
   const [at, setAt] = useState<Spot>({ row: 0, column: 0 });
   const stand: Spot = { row: Math.min(at.row, rows.length - 1), column: Math.min(at.column, columns.length - 1) };
@@ -57,8 +50,42 @@ export function VerdictGrid({ view, label, onPoint, onOpen }: Props): ReactEleme
     focusAt(next);
   };
 
+  /** The cell an event comes from: one listener for all of them, so that a cell is drawn again only when it changes. */
+  const cellOf = ({ target }: SyntheticEvent): Spot | null => {
+    const cell = target instanceof Element ? target.closest('[role="gridcell"]') : null;
+    const row = cell?.closest('[role="row"]')?.getAttribute('aria-rowindex');
+    const column = cell?.getAttribute('aria-colindex');
+    return row === null || row === undefined || column === null || column === undefined
+      ? null
+      : { row: Number(row) - 2, column: Number(column) - 2 };
+  };
+  const point = (event: SyntheticEvent): void => {
+    const spot = cellOf(event);
+    if (spot !== null) onPoint(placeIn(view, spot));
+  };
+  const open = (event: SyntheticEvent): void => {
+    const spot = cellOf(event);
+    if (spot === null) return;
+    const place = placeIn(view, spot);
+    const { verdict } = view.cellAt(place.row, place.column);
+    if (verdict !== null && verdict !== 'waiting') onOpen(place);
+  };
+  const press = (event: KeyboardEvent): void => {
+    if ((event.key === 'Enter' || event.key === ' ') && cellOf(event) !== null) {
+      event.preventDefault();
+      open(event);
+    } else walk(event);
+  };
+
   const width = across.getTotalSize();
   const seen = across.getVirtualItems();
+  const drawn = down.getVirtualItems();
+  useSight(
+    view,
+    drawn.map(({ index }) => index),
+    seen.map(({ index }) => index),
+    onSight,
+  );
   return (
     <div
       ref={frame}
@@ -67,11 +94,19 @@ export function VerdictGrid({ view, label, onPoint, onOpen }: Props): ReactEleme
       aria-label={label}
       aria-rowcount={rows.length + 1}
       aria-colcount={columns.length + 1}
-      onKeyDown={walk}
+      onKeyDown={press}
+      onClick={open}
+      onPointerOver={point}
+      onFocus={(event) => {
+        const spot = cellOf(event);
+        if (spot === null) return;
+        setAt(spot);
+        onPoint(placeIn(view, spot));
+      }}
     >
       <div className="grid-row grid-head" role="row" aria-rowindex={1}>
         <div className="grid-corner" role="columnheader" aria-colindex={1}>
-          {state.kind.kind === 'pairs' ? 'First ↓ second →' : 'Call ↓ look →'}
+          {pairs ? 'First ↓ second →' : 'Call ↓ look →'}
         </div>
         <div className="grid-cells" role="presentation" style={{ width }}>
           {seen.map(({ index, start }) => (
@@ -88,89 +123,41 @@ export function VerdictGrid({ view, label, onPoint, onOpen }: Props): ReactEleme
         </div>
       </div>
       <div className="grid-body" role="rowgroup" style={{ height: down.getTotalSize() }}>
-        {down.getVirtualItems().map((item) => (
-          <div
-            key={item.index}
-            className="grid-row"
-            role="row"
-            aria-rowindex={item.index + 2}
-            style={{ top: item.start, height: ROW }}
-          >
-            <div className="grid-row-name" role="rowheader" aria-colindex={1}>
-              {state.grid.rows[rows[item.index] ?? -1]?.name}
-            </div>
-            <div className="grid-cells" role="presentation" style={{ width }}>
-              {seen.map(({ index, start }) => {
-                const spot = { row: item.index, column: index };
-                const place = placeIn(view, spot);
-                return (
-                  <GridCell
-                    key={index}
-                    cell={view.cellAt(place.row, place.column)}
-                    pairs={state.kind.kind === 'pairs'}
-                    left={start}
-                    index={index}
-                    stood={stand.row === spot.row && stand.column === spot.column}
-                    onStand={() => {
-                      setAt(spot);
-                      onPoint(place);
-                    }}
-                    onPoint={() => onPoint(place)}
-                    onOpen={() => onOpen(place)}
-                  />
-                );
-              })}
-            </div>
-          </div>
+        {drawn.map(({ index, start }) => (
+          <GridRow
+            key={index}
+            view={view}
+            row={index}
+            top={start}
+            width={width}
+            columns={seen}
+            stood={stand.row === index ? stand.column : null}
+          />
         ))}
       </div>
     </div>
   );
 }
 
-interface CellProps {
-  readonly cell: Cell;
-  readonly pairs: boolean;
-  readonly left: number;
-  readonly index: number;
-  readonly stood: boolean;
-  readonly onStand: () => void;
-  readonly onPoint: () => void;
-  readonly onOpen: () => void;
-}
-
-function GridCell({ cell, pairs, left, index, stood, onStand, onPoint, onOpen }: CellProps): ReactElement {
-  const { verdict } = cell;
-  const open = verdict === null || verdict === 'waiting' ? undefined : onOpen;
-  return (
-    <div
-      className={`grid-cell cell-${verdict ?? 'none'}`}
-      role="gridcell"
-      aria-colindex={index + 2}
-      aria-label={cellWords(cell, pairs)}
-      tabIndex={stood ? 0 : -1}
-      style={{ left, width: COLUMN }}
-      onFocus={onStand}
-      onPointerEnter={onPoint}
-      onClick={open}
-      onKeyDown={(event) => {
-        if (event.key !== 'Enter' && event.key !== ' ') return;
-        event.preventDefault();
-        open?.();
-      }}
-    >
-      {verdict === null ? (
-        <span className="quiet">–</span>
-      ) : verdict === 'waiting' ? (
-        <span className="quiet">…</span>
-      ) : (
-        <>
-          <VerdictMark verdict={verdict} size={16} />
-          <span className="cell-number">{cellNumber(cell, pairs)}</span>
-        </>
-      )}
-    </div>
-  );
+/** Tells which part of the whole grid is in sight, as often as it is another. */
+function useSight(
+  view: MenuView,
+  rows: readonly number[],
+  columns: readonly number[],
+  onSight: Props['onSight'],
+): void {
+  const told = useRef<{ readonly answers: unknown; readonly key: string } | null>(null);
+  useEffect(() => {
+    const places = [
+      rows.map((row) => view.rows[row] ?? 0),
+      columns.map((column) => view.columns[column] ?? 0),
+    ] as const;
+    const key = JSON.stringify(places);
+    const { answers } = view.state;
+    if (told.current?.answers === answers && told.current.key === key) return;
+    told.current = { answers, key };
+    onSight(...places);
+  });
 }
 
 /** Scrolls no further than it must for the cell to stand clear of the heads. */
@@ -178,11 +165,6 @@ function bringIntoSight(frame: HTMLElement, { row, column }: Spot): void {
   const [top, left] = [row * ROW, column * COLUMN];
   frame.scrollTop = Math.max(Math.min(frame.scrollTop, top), top + ROW + HEAD - frame.clientHeight);
   frame.scrollLeft = Math.max(Math.min(frame.scrollLeft, left), left + COLUMN + NAMES - frame.clientWidth);
-}
-
-/** The row and column of the whole grid that stand at a place of the part that is shown. */
-function placeIn({ rows, columns }: MenuView, { row, column }: Spot): Spot {
-  return { row: rows[row] ?? 0, column: columns[column] ?? 0 };
 }
 
 /** Where a key leads: arrows by one, Home and End along the row, with Ctrl to the corners, Page by ten. */

@@ -1,14 +1,23 @@
 import type { Playbook } from '../../document/index.ts';
-import { gridOf, NO_CASE, unanswered, type Answers, type Grid, type GridKind, type Summary } from '../../menu/index.ts';
+import {
+  countCases,
+  gridOf,
+  unanswered,
+  type Answers,
+  type Grid,
+  type GridKind,
+  type Summary,
+} from '../../menu/index.ts';
 import type { GridWorker, Told } from './messages.ts';
 
 /** A grid and what is known of it. A new object whenever more is known. */
 export interface MenuState {
   readonly grid: Grid;
+  /** The same object while one question is answered: it fills. */
   readonly answers: Answers;
   readonly kind: GridKind;
   readonly playbook: Playbook;
-  /** Cases answered so far, in the order of the list, of how many. */
+  /** Cases answered so far, of how many. */
   readonly done: number;
   readonly total: number;
   readonly progress:
@@ -22,6 +31,8 @@ export interface MenuState {
 export interface MenuBook {
   /** Asks for that grid of that version, unless it is the one at hand. */
   readonly ask: (playbook: Playbook, kind: GridKind) => void;
+  /** Tells which rows and columns of the grid are in sight, so that they are answered first. */
+  readonly see: (rows: readonly number[], columns: readonly number[]) => void;
   readonly stop: () => void;
   /** Asks again for what was stopped; what was answered is known. */
   readonly goOn: () => void;
@@ -49,12 +60,8 @@ export function createMenuBook(start: () => GridWorker): MenuBook {
     if (state === null || told.number !== number) return;
     switch (told.kind) {
       case 'answers':
-        state.answers.numbers.set(told.answers, told.from);
-        set({
-          ...state,
-          answers: { summaries, numbers: state.answers.numbers },
-          done: state.done + told.answers.filter((answer) => answer !== NO_CASE).length,
-        });
+        for (const [index, at] of told.at.entries()) state.answers.numbers[at] = told.answers[index] ?? 0;
+        set({ ...state, done: state.done + told.at.length });
         break;
       case 'done':
         set({ ...state, progress: { kind: 'done', worked: told.worked } });
@@ -83,7 +90,7 @@ export function createMenuBook(start: () => GridWorker): MenuBook {
       playbook,
       answers: { summaries, numbers },
       done: 0,
-      total: numbers.filter((answer) => answer !== NO_CASE).length,
+      total: countCases(numbers),
       progress: { kind: 'working' },
     });
     started().postMessage({ kind: 'grid', number, playbook, grid: kind });
@@ -93,6 +100,9 @@ export function createMenuBook(start: () => GridWorker): MenuBook {
     ask: (playbook, kind) => {
       const same = state !== null && state.playbook === playbook && sameKind(state.kind, kind);
       if (!same) request(playbook, kind);
+    },
+    see: (rows, columns) => {
+      if (state?.progress.kind === 'working') started().postMessage({ kind: 'sight', number, rows, columns });
     },
     stop: () => {
       if (state?.progress.kind !== 'working') return;

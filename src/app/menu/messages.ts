@@ -5,16 +5,23 @@ import type { GridKind, Summary } from '../../menu/index.ts';
 export type Asked =
   /** The whole grid of this version of the playbook; what was asked before is dropped. */
   | { readonly kind: 'grid'; readonly number: number; readonly playbook: Playbook; readonly grid: GridKind }
+  /** These rows and columns of the grid that is being answered are in sight now. */
+  | {
+      readonly kind: 'sight';
+      readonly number: number;
+      readonly rows: readonly number[];
+      readonly columns: readonly number[];
+    }
   /** Drop what was asked. */
   | { readonly kind: 'cancel'; readonly number: number };
 
 /** What it answers, as it works. */
 export type Told =
-  /** The answers from case `from` on, by number of summary; and the summaries that no earlier message has brought. */
+  /** The answers to the cases `at`, by number of summary; and the summaries that no earlier message has brought. */
   | {
       readonly kind: 'answers';
       readonly number: number;
-      readonly from: number;
+      readonly at: Int32Array;
       readonly answers: Int32Array;
       readonly summaries: readonly Summary[];
     }

@@ -31,20 +31,22 @@ export function useMenu(kind: GridKind): MenuState | null {
   return state !== null && state.playbook === playbook && sameKind(state.kind, kind) ? state : null;
 }
 
-/** The grid through a filter. */
+/** The grid through a filter. Cells that have been read are kept as long as neither grid nor filter is another. */
 export function useMenuView(state: MenuState, filter: MenuFilter, order: RowOrder): MenuView {
   const personnelOf = usePersonnel(state.playbook);
-  return useMemo(() => {
-    const { grid, kind } = state;
+  const { grid, kind, answers } = state;
+  const read = useMemo(() => {
     const layers = grid.layers.flatMap((layer, index) => (letsLayer(layer, filter, personnelOf) ? [index] : []));
     // In a grid of pairs the columns are pressures, and the looks are layers of a cell.
     const columns = grid.columns.flatMap(({ id }, index) =>
       kind.kind === 'pairs' || filter.personnel === null || personnelOf(id) === filter.personnel ? [index] : [],
     );
-    const cellAt = cellReader(grid, layers, state.answers, filter);
-    const rows = rowsInOrder(grid, columns, cellAt, order);
-    return { state, rows, columns, layers, cellAt };
-  }, [state, filter, order, personnelOf]);
+    return { layers, columns, cellAt: cellReader(grid, layers, answers, filter) };
+  }, [grid, kind, answers, filter, personnelOf]);
+  return useMemo(
+    () => ({ ...read, state, rows: rowsInOrder(grid, read.columns, read.cellAt, order) }),
+    [read, state, grid, order],
+  );
 }
 
 /** The personnel of each look, as "11". */
