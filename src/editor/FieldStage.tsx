@@ -1,6 +1,8 @@
 import type { Context } from 'konva/lib/Context';
 import { useCallback, useEffect, useLayoutEffect, useState, type PointerEvent, type ReactElement } from 'react';
-import { Circle, Layer, Shape, Stage } from 'react-konva';
+// Of Konva only its core and the shapes named here are loaded: another shape needs an import of its own beside this one.
+import 'konva/lib/shapes/Circle';
+import { Circle, Layer, Shape, Stage } from 'react-konva/lib/ReactKonvaCore';
 import type { Point } from '../engine/index.ts';
 import type { Scene, Theme } from '../scene/index.ts';
 import { HIT_RADIUS, manAt } from './hit.ts';

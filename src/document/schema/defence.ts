@@ -1,4 +1,4 @@
-import * as z from 'zod';
+import * as z from 'zod/mini';
 import {
   asFrontId,
   asGroupId,
@@ -17,10 +17,10 @@ import { ELEVEN, MAX_ENTRIES } from '../limits.ts';
 import { count, id, letter, list, name, yards } from './leaves.ts';
 
 /** Ids of the parts that more than one part names. */
-export const roleId = id(asRoleId).meta({ id: 'RoleId' });
-export const groupId = id(asGroupId).meta({ id: 'GroupId' });
-export const lookId = id(asLookId).meta({ id: 'LookId' });
-export const frontId = id(asFrontId).meta({ id: 'FrontId' });
+export const roleId = id(asRoleId).check(z.meta({ id: 'RoleId' }));
+export const groupId = id(asGroupId).check(z.meta({ id: 'GroupId' }));
+export const lookId = id(asLookId).check(z.meta({ id: 'LookId' }));
+export const frontId = id(asFrontId).check(z.meta({ id: 'FrontId' }));
 
 const side = z.enum(SIDES);
 const letterOfGap = z.enum(GAP_LETTERS);
@@ -47,7 +47,7 @@ export const gapRef = z
     z.strictObject({ kind: z.literal('edge'), side: sideRef }),
     z.strictObject({ kind: z.literal('outside'), side: sideRef, body }),
   ])
-  .meta({ id: 'GapRef' });
+  .check(z.meta({ id: 'GapRef' }));
 
 const lookTest = z
   .discriminatedUnion('kind', [
@@ -57,7 +57,7 @@ const lookTest = z
     z.strictObject({ kind: z.literal('field'), side: sideRef }),
     z.strictObject({ kind: z.literal('back'), side: sideRef }),
   ])
-  .meta({ id: 'LookTest' });
+  .check(z.meta({ id: 'LookTest' }));
 
 /** Conditions of a rule; none means always. */
 export const lookTests = list(lookTest, 0, MAX_ENTRIES.tests);
@@ -68,7 +68,7 @@ const sideStep = z
     z.strictObject({ kind: z.literal('strength'), by: z.enum(STRENGTHS), toward: direction }),
     z.strictObject({ kind: z.literal('role'), role: roleId, toward: direction }),
   ])
-  .meta({ id: 'SideStep' });
+  .check(z.meta({ id: 'SideStep' }));
 
 /** The steps that pick a side, in order. */
 export const sideSteps = list(sideStep, 1, MAX_ENTRIES.steps);
@@ -86,7 +86,7 @@ export const role = z
       z.strictObject({ kind: z.literal('steps'), steps: sideSteps }),
     ]),
   })
-  .meta({ id: 'Role' });
+  .check(z.meta({ id: 'Role' }));
 
 const spot = z
   .discriminatedUnion('kind', [
@@ -101,7 +101,7 @@ const spot = z
     z.strictObject({ kind: z.literal('apex'), number: receiverNumber, depth: yards }),
     z.strictObject({ kind: z.literal('ball'), offset: yards, depth: yards }),
   ])
-  .meta({ id: 'Spot' });
+  .check(z.meta({ id: 'Spot' }));
 
 const frontRole = z
   .strictObject({
@@ -113,7 +113,7 @@ const frontRole = z
       pass: z.enum(['rush', 'contain', 'none']),
     }),
   })
-  .meta({ id: 'FrontRole' });
+  .check(z.meta({ id: 'FrontRole' }));
 
 /** One front: eleven roles and the spots set by hand. */
 export const front = z
@@ -123,4 +123,4 @@ export const front = z
     roles: list(frontRole, ELEVEN, ELEVEN),
     byHand: list(z.strictObject({ look: lookId, role: roleId, x: yards, y: yards }), 0, MAX_ENTRIES.byHand),
   })
-  .meta({ id: 'Front' });
+  .check(z.meta({ id: 'Front' }));

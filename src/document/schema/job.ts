@@ -1,4 +1,4 @@
-import * as z from 'zod';
+import * as z from 'zod/mini';
 import { EDGE_PLAYS, MANNERS, PASSINGS, SUPPORTS, ZONES } from '../../engine/index.ts';
 import { MAX_ENTRIES } from '../limits.ts';
 import { gapRef, groupId, receiverNumber, roleId, SIDE_REFS, sideRef } from './defence.ts';
@@ -10,7 +10,7 @@ export const who = z
     z.strictObject({ kind: z.literal('role'), role: roleId }),
     z.strictObject({ kind: z.literal('group'), group: groupId, side: z.enum(['call', 'away']) }),
   ])
-  .meta({ id: 'Who' });
+  .check(z.meta({ id: 'Who' }));
 
 const track = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('straight') }),
@@ -55,7 +55,7 @@ export const ruleJob = z
     }),
     z.strictObject({ kind: z.literal('spy'), run: runSupport }),
   ])
-  .meta({ id: 'Job' });
+  .check(z.meta({ id: 'Job' }));
 
 /** What a man does before the snap because of his job. */
 export const preSnap = z
@@ -63,4 +63,4 @@ export const preSnap = z
     z.strictObject({ kind: z.literal('heels'), of: who }),
     z.strictObject({ kind: z.literal('depth'), depth: yards }),
   ])
-  .meta({ id: 'PreSnap' });
+  .check(z.meta({ id: 'PreSnap' }));

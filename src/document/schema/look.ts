@@ -1,10 +1,10 @@
-import * as z from 'zod';
+import * as z from 'zod/mini';
 import { asPlayerId, OFFENCE_KINDS, PROTECTIONS, RUN_CONCEPTS, SIDES } from '../../engine/index.ts';
 import { ELEVEN, MAX_ENTRIES } from '../limits.ts';
 import { lookId } from './defence.ts';
 import { flag, id, letter, list, name, yards } from './leaves.ts';
 
-const playerId = id(asPlayerId).meta({ id: 'PlayerId' });
+const playerId = id(asPlayerId).check(z.meta({ id: 'PlayerId' }));
 
 const player = z
   .strictObject({
@@ -14,7 +14,7 @@ const player = z
     x: yards,
     y: yards,
   })
-  .meta({ id: 'OffencePlayer' });
+  .check(z.meta({ id: 'OffencePlayer' }));
 
 const motion = z.strictObject({ player: playerId, to: z.strictObject({ x: yards, y: yards }) });
 
@@ -35,4 +35,4 @@ export const look = z
     runs: list(knownRun, 0, MAX_ENTRIES.runs),
     protections: list(knownProtection, 0, MAX_ENTRIES.protections),
   })
-  .meta({ id: 'Look' });
+  .check(z.meta({ id: 'Look' }));

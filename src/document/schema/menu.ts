@@ -1,4 +1,4 @@
-import * as z from 'zod';
+import * as z from 'zod/mini';
 import {
   asCallId,
   asCoverageId,
@@ -13,9 +13,9 @@ import { frontId, lookId, lookTests, SIDE_REFS, sideSteps } from './defence.ts';
 import { preSnap, ruleJob, who } from './job.ts';
 import { count, evidence, id, list, name, note, ruleId, tag } from './leaves.ts';
 
-const coverageId = id(asCoverageId).meta({ id: 'CoverageId' });
-const callId = id(asCallId).meta({ id: 'CallId' });
-const pressureId = id(asPressureId).meta({ id: 'PressureId' });
+const coverageId = id(asCoverageId).check(z.meta({ id: 'CoverageId' }));
+const callId = id(asCallId).check(z.meta({ id: 'CallId' }));
+const pressureId = id(asPressureId).check(z.meta({ id: 'PressureId' }));
 
 const coverageTell = z.strictObject({
   who,
@@ -43,7 +43,7 @@ export const coverage = z
     needs: list(zoneNeed, 0, MAX_ENTRIES.needs),
     tells: list(coverageTell, 0, MAX_ENTRIES.tells),
   })
-  .meta({ id: 'Coverage' });
+  .check(z.meta({ id: 'Coverage' }));
 
 const tellCase = z.strictObject({
   when: lookTests,
@@ -67,7 +67,7 @@ export const pressure = z
     notAgainst: list(lookId, 0, MAX_ENTRIES.looks),
     installDay,
   })
-  .meta({ id: 'Pressure' });
+  .check(z.meta({ id: 'Pressure' }));
 
 const combination = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('together') }),
@@ -76,7 +76,7 @@ const combination = z.discriminatedUnion('kind', [
 
 const waiver = z
   .strictObject({ rule: ruleId, look: lookId, evidence, reason: note })
-  .meta({ id: 'Waiver', description: 'A finding the coach lives with; it lapses when its evidence changes.' });
+  .check(z.meta({ id: 'Waiver', description: 'A finding the coach lives with; it lapses when its evidence changes.' }));
 
 /** One call: a pressure, two that run at once, or one of two by a key. */
 export const call = z
@@ -94,7 +94,7 @@ export const call = z
     tags: list(tag, 0, MAX_ENTRIES.tags),
     installDay,
   })
-  .meta({ id: 'Call' });
+  .check(z.meta({ id: 'Call' }));
 
 const checkOutAction = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('run') }),
@@ -114,4 +114,4 @@ export const checkOut = z
       MAX_ENTRIES.checkOuts,
     ),
   })
-  .meta({ id: 'CheckOut', description: 'What a call becomes against classes of formations.' });
+  .check(z.meta({ id: 'CheckOut', description: 'What a call becomes against classes of formations.' }));

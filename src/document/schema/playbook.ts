@@ -1,4 +1,4 @@
-import * as z from 'zod';
+import * as z from 'zod/mini';
 import { brander, type Brand } from '../../base/index.ts';
 import { ROOMS, RULE_LEVELS } from '../../engine/index.ts';
 import { MAX_ENTRIES } from '../limits.ts';
@@ -30,28 +30,28 @@ export const PAPERS = ['letter', 'a4'] as const;
 
 const opponent = z
   .strictObject({
-    id: id(asOpponentId).meta({ id: 'OpponentId' }),
+    id: id(asOpponentId).check(z.meta({ id: 'OpponentId' })),
     name,
     looks: list(lookId, 0, MAX_ENTRIES.looks),
   })
-  .meta({ id: 'Opponent', description: 'An opponent and the looks he shows.' });
+  .check(z.meta({ id: 'Opponent', description: 'An opponent and the looks he shows.' }));
 
 const sheet = z
   .strictObject({
-    id: id(asSheetId).meta({ id: 'SheetId' }),
+    id: id(asSheetId).check(z.meta({ id: 'SheetId' })),
     name,
     room: z.enum(['all', ...ROOMS]),
     paper: z.enum(PAPERS),
   })
-  .meta({ id: 'Sheet', description: 'A preset of what to print: for which position room, on which paper.' });
+  .check(z.meta({ id: 'Sheet', description: 'A preset of what to print: for which position room, on which paper.' }));
 
 const techniqueWord = z
   .strictObject({ on: body, leverage, label: tag })
-  .meta({ id: 'TechniqueWord', description: "The staff's own number or word for a technique." });
+  .check(z.meta({ id: 'TechniqueWord', description: "The staff's own number or word for a technique." }));
 
 const staffWord = z
   .strictObject({ word: tag, meaning: name })
-  .meta({ id: 'StaffWord', description: 'A word of the staff and the one thing it means.' });
+  .check(z.meta({ id: 'StaffWord', description: 'A word of the staff and the one thing it means.' }));
 
 /**
  * The one description of a playbook file: the types and the published JSON Schema come from it. What it cannot say about
@@ -74,10 +74,12 @@ export const playbookSchema = z
     dictionary: list(staffWord, 0, MAX_ENTRIES.dictionary),
     words: z.strictObject({ techniques: list(techniqueWord, 0, MAX_ENTRIES.techniques) }),
   })
-  .meta({
-    title: 'Gapwright playbook',
-    description: 'Yards from the ball; x to the right of the defence, y into its backfield.',
-  });
+  .check(
+    z.meta({
+      title: 'Gapwright playbook',
+      description: 'Yards from the ball; x to the right of the defence, y into its backfield.',
+    }),
+  );
 
 /** The same shape with every list and entry readonly. */
 export type DeepReadonly<Value> = Value extends string | number | boolean | null
