@@ -5,6 +5,7 @@ export { analyse } from './analyse.ts';
 export { because, datum, fact } from './because.ts';
 export { standardChecks } from './checks/standardChecks.ts';
 export type { Check } from './checks/defineCheck.ts';
+export { ruleAt } from './align/ruleAt.ts';
 export { checkOut, type CheckedOut } from './checkOut.ts';
 export { formationClasses } from './facts/formationClass.ts';
 export * from './edits/index.ts';

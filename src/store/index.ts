@@ -12,7 +12,16 @@ export {
   type EditPlace,
 } from './commands/edits.ts';
 export { newCoverage, setCoverageTells, setNeeds } from './commands/coverages.ts';
-export { clearHands, newFront, replaceRole, setAlignRules, setBaseJob, type FrontMan } from './commands/fronts.ts';
+export {
+  clearHands,
+  ELEVEN,
+  handToRule,
+  newFront,
+  replaceRole,
+  setAlignRules,
+  setBaseJob,
+  type FrontMan,
+} from './commands/fronts.ts';
 export { newRole, setRoleLetter, setRoleMate, setRoleRoom, setRoleSide } from './commands/roles.ts';
 export { LEAST_REASON, takeBack, waive, type Waived } from './commands/waivers.ts';
 export { copyEntry, deleteEntry, nextEntry, nextIds, renameEntry } from './commands/entries.ts';

@@ -27,6 +27,8 @@ export type CommandProblem =
   /** The last rule, step or case of a man cannot be taken away. */
   | { readonly kind: 'last-one'; readonly what: 'rule' | 'case' }
   | { readonly kind: 'two-gaps-needed' }
+  /** A man without a side stands somewhere else than over the ball, which no rule can say. */
+  | { readonly kind: 'not-over-ball' }
   /** The letter of a role is one or two characters. */
   | { readonly kind: 'letter-length' }
   /** These, by their names, tell a group in which nobody would be left. At least one. */

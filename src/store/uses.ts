@@ -1,5 +1,5 @@
 import { references, type Playbook, type Reference } from '../document/index.ts';
-import type { CoverageId, FrontId, LookId, PressureId, RoleId } from '../engine/index.ts';
+import type { CoverageId, FrontId, GroupId, LookId, PressureId, RoleId } from '../engine/index.ts';
 
 /** The lists of a playbook that have an editor of their own, by the names they have in the file. */
 export const SECTIONS = ['pressures', 'looks', 'fronts', 'coverages', 'roles'] as const;
@@ -35,8 +35,9 @@ const TARGETS = {
 
 /** Everything that uses the entry, each user once, in the order of the file. Empty: nothing changes when it is deleted. */
 export function usesOf(playbook: Playbook, entry: Entry): readonly Use[] {
+  const group = entry.section === 'roles' ? groupOfHisOwn(playbook, entry.id) : null;
   const uses = references(playbook)
-    .filter(({ to, id }) => to === TARGETS[entry.section] && id === entry.id)
+    .filter(({ to, id }) => (to === TARGETS[entry.section] && id === entry.id) || (to === 'group' && id === group))
     .flatMap((reference) => useOf(playbook, reference));
   // A role that leans on itself is no reason to keep it.
   const ofOthers = uses.filter(({ by, at }) => by !== entry.section || playbook[by][at]?.id !== entry.id);
@@ -46,6 +47,12 @@ export function usesOf(playbook: Playbook, entry: Entry): readonly Use[] {
     seen.set(key, { by, name, holds: holds || seen.get(key)?.holds === true });
   }
   return [...seen.values()];
+}
+
+/** The group of a role that is alone in it, so that whoever tells the group tells him; null: he has mates. */
+function groupOfHisOwn({ roles }: Playbook, id: RoleId): GroupId | null {
+  const group = roles.find((role) => role.id === id)?.group ?? null;
+  return roles.some((role) => role.id !== id && role.group === group) ? null : group;
 }
 
 function useOf(playbook: Playbook, { path }: Reference): readonly (Use & { readonly at: number })[] {

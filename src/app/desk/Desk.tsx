@@ -3,6 +3,7 @@ import { Tab, TabList, TabPanel, Tabs } from 'react-aria-components';
 import { SECTIONS, type Section } from '../../store/index.ts';
 import { EntryList } from './EntryList.tsx';
 import { SectionEditor } from './SectionEditor.tsx';
+import { isMadeHere, NewEntry } from './NewEntry.tsx';
 import { SECTION_WORDS } from './sections.ts';
 import { useChosen } from './useChosen.ts';
 
@@ -41,9 +42,16 @@ export function Desk(): ReactElement {
 /** The list of a section, and below it the editor of the chosen entry. */
 function SectionDesk({ section }: { readonly section: Section }): ReactElement {
   const { entry, choose } = useChosen(section);
+  const [making, setMaking] = useState(false);
   return (
     <>
-      <EntryList section={section} chosen={entry} onChoose={choose} onNew={null} />
+      <EntryList
+        section={section}
+        chosen={entry}
+        onChoose={choose}
+        onNew={isMadeHere(section) ? () => setMaking(true) : null}
+      />
+      {making && <NewEntry section={section} onMade={choose} onClose={() => setMaking(false)} />}
       {entry !== null && <SectionEditor entry={entry} />}
     </>
   );

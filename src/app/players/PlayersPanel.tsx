@@ -1,7 +1,7 @@
 import { useEffect, useMemo, useRef, type ReactElement } from 'react';
 import { PlayerList, SpotFields, type ManRow } from '../../editor/index.ts';
 import type { Point } from '../../engine/index.ts';
-import { clearHand, manKey, moveMan, sameMan, type Man } from '../../store/index.ts';
+import { clearHand, handToRule, manKey, moveMan, sameMan, type Man } from '../../store/index.ts';
 import { isRoomy } from '../parts/roomy.ts';
 import { useSettled } from '../parts/useSettled.ts';
 import type { BoardModel } from '../session/model.ts';
@@ -96,7 +96,7 @@ function ManCard({ model, row, placing, onPlacing, onMove }: CardProps): ReactEl
         <button type="button" aria-pressed={placing} disabled={readOnly} onClick={() => onPlacing(!placing)}>
           {placing ? 'Now click his new spot' : 'Place by click'}
         </button>
-        <BackToRule model={model} man={man} />
+        <ByHand model={model} man={man} />
       </div>
     </div>
   );
@@ -109,7 +109,8 @@ function spotText({ letter, at }: ManRow, aligns: string | null): string {
   return aligns === null ? place : `${place}, ${aligns}`;
 }
 
-function BackToRule({ model, man }: { readonly model: BoardModel; readonly man: Man }): ReactElement | null {
+/** What can be done with a defender who stands by hand in this look: give him back to his rule, or make a rule of it. */
+function ByHand({ model, man }: { readonly model: BoardModel; readonly man: Man }): ReactElement | null {
   const commit = useCommit();
   const { setup } = model.analysis;
   const look = setup.look.id;
@@ -117,20 +118,38 @@ function BackToRule({ model, man }: { readonly model: BoardModel; readonly man: 
   const front = setup.front.id;
   if (man.kind !== 'defender') return null;
   if (!setup.front.byHand.some((hand) => hand.look === look && hand.role === man.role)) return null;
+  const name = manName(man, model.lexicon);
   return (
-    <button
-      type="button"
-      disabled={model.state.readOnly}
-      onClick={() =>
-        commit({
-          label: `gave ${manName(man, model.lexicon)} back to his rule`,
-          look,
-          gesture: null,
-          change: (now) => clearHand(now, { front, look, role: man.role }),
-        })
-      }
-    >
-      Back to the rule
-    </button>
+    <>
+      <button
+        type="button"
+        disabled={model.state.readOnly}
+        onClick={() =>
+          commit({
+            label: `gave ${name} back to his rule`,
+            look,
+            gesture: null,
+            change: (now) => clearHand(now, { front, look, role: man.role }),
+          })
+        }
+      >
+        Back to the rule
+      </button>
+      <button
+        type="button"
+        title="He then stands like this in every look with the same surface on his side"
+        disabled={model.state.readOnly}
+        onClick={() =>
+          commit({
+            label: `made a rule of where ${name} stands`,
+            look,
+            gesture: null,
+            change: (now) => handToRule(now, { front, look, role: man.role, spot: setup.spot }),
+          })
+        }
+      >
+        Make this hand a rule
+      </button>
+    </>
   );
 }

@@ -29,6 +29,8 @@ export function problemText(problem: CommandProblem): string {
       return `Not done: one ${problem.what} must stay`;
     case 'two-gaps-needed':
       return 'Not done: a man who two-gaps needs two gaps';
+    case 'not-over-ball':
+      return 'Not done: he has no side of his own, so a rule can only put him over the ball';
     case 'letter-length':
       return 'Not done: one or two letters, as drawn on the board';
     case 'group-told':

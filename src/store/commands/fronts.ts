@@ -1,6 +1,19 @@
 import { ok, refused, type Result } from '../../base/index.ts';
 import type { Playbook } from '../../document/index.ts';
-import type { AlignRule, BaseJob, Front, FrontId, FrontRole, LookId, Role, RoleId } from '../../engine/index.ts';
+import {
+  readLook,
+  ruleAt,
+  type AlignRule,
+  type BaseJob,
+  type Front,
+  type FrontId,
+  type FrontRole,
+  type LookId,
+  type LookTest,
+  type Place,
+  type Role,
+  type RoleId,
+} from '../../engine/index.ts';
 import type { CommandProblem } from '../problems.ts';
 import { nextIds } from './entries.ts';
 import { withEntry } from './lists.ts';
@@ -106,6 +119,42 @@ export function clearHands(
     const byHand = args.look === null ? [] : front.byHand.filter(({ look }) => look !== args.look);
     return byHand.length === front.byHand.length ? refused({ kind: 'no-longer' }) : ok({ ...front, byHand });
   });
+}
+
+/**
+ * Makes a rule of where a man stands by hand in a look: for all looks with that surface he then stands there by rule, before
+ * every other rule of his; the spot by hand is gone. A rule for the very same looks is replaced. `spot` is where the ball
+ * lies, for a man who goes by the field. Refused when he does not stand by hand there, or no rule can say it.
+ */
+export function handToRule(
+  playbook: Playbook,
+  args: FrontMan & { readonly look: LookId; readonly spot: Place },
+): Result<Playbook, CommandProblem> {
+  const look = playbook.looks.find(({ id }) => id === args.look);
+  if (look === undefined) return refused({ kind: 'not-there', what: 'look' });
+  return withFront(playbook, args.front, (front) => {
+    const hand = front.byHand.find((each) => each.look === args.look && each.role === args.role);
+    if (hand === undefined) return refused({ kind: 'no-longer' });
+    const facts = readLook(look, playbook.team.level, args.spot);
+    const rule = ruleAt(args.role, hand, playbook.roles, facts);
+    if (!rule.ok) return refused({ kind: 'not-over-ball' });
+    return ok({
+      ...front,
+      roles: front.roles.map((man) =>
+        man.role === args.role ? { ...man, rules: [rule.value, ...withoutTests(man.rules, rule.value.when)] } : man,
+      ),
+      byHand: front.byHand.filter((each) => each !== hand),
+    });
+  });
+}
+
+function withoutTests(rules: readonly AlignRule[], when: readonly LookTest[]): readonly AlignRule[] {
+  const asked = when.map(testKey).sort().join('; ');
+  return rules.filter((rule) => rule.when.map(testKey).sort().join('; ') !== asked);
+}
+
+function testKey(test: LookTest): string {
+  return Object.values(test).join(' ');
 }
 
 function withMan(

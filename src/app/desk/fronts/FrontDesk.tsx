@@ -3,7 +3,9 @@ import type { Front, FrontId } from '../../../engine/index.ts';
 import { useApp, useSession } from '../../session/session.ts';
 import { useRuleWords } from '../parts/useRuleWords.ts';
 import { BaseJobFields } from './BaseJobFields.tsx';
+import { HandSpots } from './HandSpots.tsx';
 import { menOf, type FrontManOf } from './men.ts';
+import { ReplaceMan } from './ReplaceMan.tsx';
 import { RuleList } from './RuleList.tsx';
 
 /** Where each of a front's eleven stands and what he plays when nobody tells him anything else. */
@@ -33,6 +35,7 @@ export function FrontDesk({ id }: { readonly id: FrontId }): ReactElement | null
           </button>
         ))}
       </div>
+      <HandSpots front={front} />
       {shown !== undefined && <Man key={`${front.id} ${shown.role.id}`} front={front} man={shown} />}
     </div>
   );
@@ -57,6 +60,7 @@ function Man({ front, man }: ManProps): ReactElement {
       <RuleList front={front.id} man={man} words={words} disabled={readOnly} />
       <h4>What he plays when nobody tells him anything</h4>
       <BaseJobFields front={front.id} man={man} words={words} disabled={readOnly} />
+      <ReplaceMan front={front} role={role} />
     </section>
   );
 }

@@ -1,0 +1,31 @@
+import type { ReactElement } from 'react';
+import type { Entry, Section } from '../../store/index.ts';
+import { NewCoverage } from './coverages/NewCoverage.tsx';
+import { NewFront } from './fronts/NewFront.tsx';
+import { NewRole } from './roles/NewRole.tsx';
+
+interface Props {
+  readonly section: Section;
+  readonly onMade: (entry: Entry) => void;
+  readonly onClose: () => void;
+}
+
+/** Whether a new entry of that section is made in a dialog here. */
+export function isMadeHere(section: Section): boolean {
+  return section === 'fronts' || section === 'coverages' || section === 'roles';
+}
+
+/** Asks what a new entry of a section needs to begin with. */
+export function NewEntry({ section, onMade, onClose }: Props): ReactElement | null {
+  switch (section) {
+    case 'fronts':
+      return <NewFront onMade={onMade} onClose={onClose} />;
+    case 'coverages':
+      return <NewCoverage onMade={onMade} onClose={onClose} />;
+    case 'roles':
+      return <NewRole onMade={onMade} onClose={onClose} />;
+    case 'pressures':
+    case 'looks':
+      return null;
+  }
+}

@@ -1,0 +1,44 @@
+import { useState, type ReactElement, type ReactNode } from 'react';
+import { Dialog } from '../../parts/Dialog.tsx';
+import { useNotice } from '../../session/session.ts';
+
+interface Props {
+  readonly title: string;
+  readonly action: string;
+  /** True when it was made; otherwise the notice says why not, and the dialog stays as it is. */
+  readonly onMake: () => boolean;
+  readonly onClose: () => void;
+  readonly wide?: boolean;
+  readonly children: ReactNode;
+}
+
+/** Asks for what something new needs, and makes it. */
+export function MakeDialog({ title, action, onMake, onClose, wide = false, children }: Props): ReactElement {
+  const notice = useNotice();
+  const [refusedAt, setRefusedAt] = useState<number | null>(null);
+  return (
+    <Dialog title={title} onClose={onClose} wide={wide}>
+      <form
+        className="make-form"
+        onSubmit={(event) => {
+          event.preventDefault();
+          if (onMake()) onClose();
+          else setRefusedAt(notice.number);
+        }}
+      >
+        {children}
+        <p className="problem" role="alert">
+          {refusedAt !== null && notice.number > refusedAt ? notice.text : ''}
+        </p>
+        <div className="button-row">
+          <button type="submit" className="is-main">
+            {action}
+          </button>
+          <button type="button" onClick={onClose}>
+            Cancel
+          </button>
+        </div>
+      </form>
+    </Dialog>
+  );
+}
