@@ -9,6 +9,7 @@ import './styles/menu.css';
 import './styles/desk.css';
 import './styles/rules.css';
 import './styles/actions.css';
+import './styles/walk.css';
 import { createRoot } from 'react-dom/client';
 import { App } from './App.tsx';
 import { ErrorBoundary } from './ErrorBoundary.tsx';

@@ -17,3 +17,4 @@ export { gapKey, gapsEqual } from './gaps.ts';
 export * from './move/index.ts';
 export { mirrorLook, mirrorPlace, mirrorSetup, mirrorSide } from './mirror.ts';
 export * from './notation/index.ts';
+export * from './walkThrough/index.ts';

@@ -19,6 +19,7 @@ export {
   type LookJson,
   type ReportJson,
 } from './reportJson.ts';
+export { secondsText, walkReport } from './moments.ts';
 export { BY_RULE } from './runs.ts';
 export { toText } from './toText.ts';
 export { FORMATION_WORDS } from './words/formations.ts';

@@ -259,3 +259,23 @@ export interface Report {
   /** Titles of the faults that were looked for, so that an empty list of findings is not taken for more than it is. Empty for a look left out. */
   readonly checked: readonly string[];
 }
+
+/** Something that happens after the snap, in words. */
+export interface MomentRow extends About {
+  /** Unique in one walk-through. Holds ids: not for readers. */
+  readonly key: string;
+  /** Seconds after the snap. */
+  readonly t: number;
+  /** "0.9 s". */
+  readonly time: string;
+  /** "N is in the A gap left". */
+  readonly text: string;
+}
+
+/** A walk-through in words. */
+export interface WalkReport {
+  /** In the order of time. */
+  readonly moments: readonly MomentRow[];
+  /** What the picture cannot or does not show, the estimate first. */
+  readonly notes: readonly string[];
+}

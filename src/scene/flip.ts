@@ -15,7 +15,8 @@ function flipBounds(bounds: Bounds): Bounds {
   return { left: 0 - bounds.right, right: 0 - bounds.left, top: 0 - bounds.bottom, bottom: 0 - bounds.top };
 }
 
-function flipShape(shape: Shape): Shape {
+/** A shape seen from the other end of the field. */
+export function flipShape(shape: Shape): Shape {
   switch (shape.kind) {
     case 'path':
     case 'polygon':

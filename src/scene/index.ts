@@ -2,9 +2,10 @@
 export * from './shapes.ts';
 export { boundsOf } from './bounds.ts';
 export { buildLookScene, buildScene } from './buildScene.ts';
-export { flipScene, turned } from './flip.ts';
+export { flipScene, flipShape, turned } from './flip.ts';
 export { dashesOf, pathData, polygonData, tipOf, type ToUnits } from './geometry.ts';
 export { LEGEND, legendOf, type LegendEntry } from './legend.ts';
 export { VIEWS, WHOLE_PICTURE, type Lit, type SceneOptions, type View } from './options.ts';
 export { LIGHT_THEME, lineWidth, markColour, PAPER_THEME, roleOfInk, textColour, type Theme } from './theme.ts';
 export { DOUBLE, toSvg, type SvgOptions } from './toSvg.ts';
+export { buildWalkScene, shapesAt, type WalkScene } from './walkScene.ts';

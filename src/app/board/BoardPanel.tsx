@@ -5,6 +5,8 @@ import { VERDICT_NAMES, VerdictMark } from '../parts/VerdictMark.tsx';
 import type { BoardModel } from '../session/model.ts';
 import { useSession } from '../session/session.ts';
 import { BALL_WORDS } from '../session/words.ts';
+import { WalkBar } from '../walk/WalkBar.tsx';
+import { useWalk } from '../walk/useWalk.ts';
 import { Field } from './Field.tsx';
 import { GapRow } from './GapRow.tsx';
 import { Legend } from './Legend.tsx';
@@ -19,10 +21,12 @@ interface Props {
 
 /** The field with everything that belongs under it. */
 export function BoardPanel({ model, placing, onPlaced }: Props): ReactElement {
+  const walk = useWalk(model);
   return (
     <section className="panel board-panel" aria-labelledby="board-title">
       <BoardHead model={model} />
-      <Field model={model} placing={placing} onPlaced={onPlaced} />
+      <Field model={model} walk={walk} placing={placing} onPlaced={onPlaced} />
+      <WalkBar walk={walk} />
       <Legend scene={model.shown.scene} />
       <GapRow gaps={model.shown.report.gaps} turned={model.state.view.turned} />
       <LookStrip state={model.state} />

@@ -2,6 +2,7 @@ import { memo, useEffect, useId, useMemo, useRef, type ReactElement } from 'reac
 import { readLook, type Look, type LookId, type Place, type RuleLevel, type Verdict } from '../../engine/index.ts';
 import { buildLookScene, LIGHT_THEME, toSvg } from '../../scene/index.ts';
 import { looksShown, type AppState } from '../../store/index.ts';
+import { showInRow } from '../parts/showInRow.ts';
 import { VERDICT_NAMES, VerdictMark } from '../parts/VerdictMark.tsx';
 import { useSession } from '../session/session.ts';
 import { MendButton } from './MendButton.tsx';
@@ -112,19 +113,6 @@ const LookCard = memo(function LookCard(props: CardProps): ReactElement {
     </label>
   );
 });
-
-/** Scrolls the strip, and only the strip, until the card is in sight: the page must not move under the field. */
-function showInRow(card: HTMLElement): void {
-  const row = card.parentElement;
-  if (row === null) return;
-  const { left, right } = card.getBoundingClientRect();
-  const edge = row.getBoundingClientRect();
-  if (left < edge.left) row.scrollLeft -= edge.left - left + ROOM_BESIDE;
-  if (right > edge.right) row.scrollLeft += right - edge.right + ROOM_BESIDE;
-}
-
-/** How much of the next card is shown beside the chosen one, in CSS pixels. */
-const ROOM_BESIDE = 40;
 
 interface TallyProps {
   readonly looks: readonly Look[];

@@ -3,7 +3,7 @@ import type { Point } from '../../engine/index.ts';
 import {
   dashesOf,
   DOUBLE,
-  flipScene,
+  flipShape,
   lineWidth,
   markColour,
   pathData,
@@ -28,8 +28,17 @@ const CAPITALS_RISE = 0.035;
 
 /** Paints a whole scene: the one renderer for the board, which decides nothing but units. */
 export function paintScene(pen: CanvasRenderingContext2D, scene: Scene, theme: Theme, viewport: Viewport): void {
-  const { shapes } = viewport.turned ? flipScene(scene) : scene;
-  for (const shape of shapes) {
+  paintShapes(pen, scene.shapes, theme, viewport);
+}
+
+/** Paints some shapes of a scene, from back to front. */
+export function paintShapes(
+  pen: CanvasRenderingContext2D,
+  shapes: readonly Shape[],
+  theme: Theme,
+  viewport: Viewport,
+): void {
+  for (const shape of viewport.turned ? shapes.map(flipShape) : shapes) {
     pen.save();
     pen.translate(viewport.ball.px, viewport.ball.py);
     paintShape(pen, shape, theme, viewport.scale);

@@ -1,9 +1,9 @@
 import type { Point } from '../types/index.ts';
 import { between } from './geometry/points.ts';
-import type { Move } from './types.ts';
+import type { Stamp } from './types.ts';
 
 /** Where a man is `t` seconds after the snap: where he stands before it, where his path ends after it. */
-export function positionAt({ path }: Move, t: number): Point {
+export function positionAt({ path }: { readonly path: readonly Stamp[] }, t: number): Point {
   const next = path.findIndex((stamp) => stamp.t >= t);
   const to = path[next] ?? path.at(-1);
   const from = path[Math.max(0, next - 1)];
