@@ -27,7 +27,7 @@ const MARGIN: Yards = 1.1;
 const ROOM_FOR_HIM: Yards = 0.72;
 
 /** How far beside the passer the word stands. */
-const ASIDE: Yards = 2.4;
+const ASIDE: Yards = 3.1;
 
 /**
  * The picture of an analysis as the walk-through needs it. A slot is empty until its owner is there; the bars of the blocks are

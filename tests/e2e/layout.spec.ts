@@ -42,7 +42,8 @@ for (const [width, height] of [
         .filter((element) => element.checkVisibility() && !element.matches('.unseen, .segment input'))
         .map((element) => ({ element, box: seen(element) }))
         .filter(
-          ({ element, box }) => box.right > box.left && box.bottom > box.top && element.closest('.strip-row, .moments') === null,
+          ({ element, box }) =>
+            box.right > box.left && box.bottom > box.top && element.closest('.strip-row, .moments') === null,
         );
       const name = (element: Element): string => `${element.className} ${(element.textContent || '').slice(0, 30)}`;
       const wide = shown
