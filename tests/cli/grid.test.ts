@@ -19,7 +19,7 @@ function checked(...argv: readonly string[]) {
   return { code, out, err };
 }
 
-const { calls, looks, pressures, fronts } = demo();
+const { calls, looks, fronts } = demo();
 const look = looks[0]?.id ?? '';
 const call = calls[0]?.id ?? '';
 
