@@ -66,7 +66,7 @@ interface WorkspaceProps {
 function Workspace({ model, editing }: WorkspaceProps): ReactElement {
   const [placing, setPlacing] = useState(false);
   const shown = 'missing' in model ? null : model;
-  const mayPlace = placing && shown !== null && shown.state.view.selected !== null && !shown.state.readOnly;
+  const mayPlace = placing && shown !== null && shown.state.view.selection.length === 1 && !shown.state.readOnly;
   return (
     <main className={editing ? 'workspace is-editing' : 'workspace'}>
       <div className="left-column">

@@ -1,7 +1,6 @@
-import { useRef, type KeyboardEvent, type ReactElement } from 'react';
+import { useRef, type KeyboardEvent, type MouseEvent, type ReactElement } from 'react';
 import type { Point } from '../engine/index.ts';
-import { manKey, sameMan, type Man } from '../store/index.ts';
-import { nudge } from './tools/index.ts';
+import { includesMan, manKey, sameMan, toggledMan, type Man } from '../store/index.ts';
 
 /** One of the 22 in words. */
 export interface ManRow {
@@ -14,42 +13,54 @@ export interface ManRow {
 
 interface Props {
   readonly rows: readonly ManRow[];
-  readonly selected: Man | null;
-  readonly turned: boolean;
-  readonly onSelect: (man: Man) => void;
-  /** `gesture` is the same for all steps of one held key. */
-  readonly onMove: (man: Man, to: Point, gesture: string) => void;
+  /** The men who are picked, the one picked last behind. */
+  readonly selection: readonly Man[];
+  /** True: a press adds to those who are picked. */
+  readonly several: boolean;
+  readonly onSelect: (men: readonly Man[]) => void;
+  /** Moves all who are picked by an arrow key; false for any other key. `gesture` is the same for all steps of one held key. */
+  readonly onNudge: (key: string, big: boolean, gesture: string) => boolean;
   readonly onMoveEnd: () => void;
 }
 
 /**
- * The field for those who do not see or point: 22 buttons, one tab stop. Arrow keys move the man who has the focus, Page Up
- * and Page Down go to the man before or after, Home and End to the first and the last.
+ * The field for those who do not see or point: 22 buttons, one tab stop. Arrow keys move whoever is picked, Page Up and Page
+ * Down go to the man before or after (with Shift they keep the others picked), Home and End to the first and the last.
  */
 export function PlayerList(props: Props): ReactElement {
-  const { rows, selected, turned, onSelect, onMove, onMoveEnd } = props;
+  const { rows, selection, several, onSelect, onNudge, onMoveEnd } = props;
   const list = useRef<HTMLDivElement>(null);
   const presses = useRef(0);
-  const stop = rows.some(({ man }) => sameMan(man, selected)) ? selected : (rows[0]?.man ?? null);
+  // Who gets the focus by being pressed is picked by the press, not by the focus.
+  const pressing = useRef(false);
+  const last = selection.at(-1);
+  const stop = last !== undefined && rows.some(({ man }) => sameMan(man, last)) ? last : (rows[0]?.man ?? null);
 
-  const go = (index: number): void => {
+  const go = (index: number, extend: boolean): void => {
     const row = rows[Math.min(Math.max(index, 0), rows.length - 1)];
     if (row === undefined) return;
-    onSelect(row.man);
+    const others = selection.filter((man) => !sameMan(man, row.man));
+    onSelect(extend ? [...others, row.man] : [row.man]);
+    pressing.current = true;
     list.current?.querySelectorAll('button')[rows.indexOf(row)]?.focus();
+    pressing.current = false;
   };
 
   const press = (event: KeyboardEvent, row: ManRow): void => {
     if (event.ctrlKey || event.metaKey || event.altKey) return;
-    const index = rows.indexOf(row);
-    const target = GOES[event.key]?.(index, rows.length);
-    const to = nudge(row.at, event.key, event.shiftKey, turned);
-    if (target === undefined && to === null) return;
-    event.preventDefault();
-    if (target !== undefined) go(target);
-    if (to === null) return;
+    const target = GOES[event.key]?.(rows.indexOf(row), rows.length);
+    if (target !== undefined) {
+      event.preventDefault();
+      go(target, event.shiftKey);
+      return;
+    }
     if (!event.repeat) presses.current += 1;
-    onMove(row.man, to, `arrow ${presses.current}`);
+    if (onNudge(event.key, event.shiftKey, `arrow ${presses.current}`)) event.preventDefault();
+  };
+
+  const click = (event: MouseEvent, { man }: ManRow): void => {
+    const adding = several || event.shiftKey || event.ctrlKey || event.metaKey;
+    onSelect(adding ? toggledMan(selection, man) : [man]);
   };
 
   return (
@@ -59,6 +70,15 @@ export function PlayerList(props: Props): ReactElement {
       role="group"
       aria-labelledby="players-title"
       aria-describedby="players-help"
+      onPointerDown={() => {
+        pressing.current = true;
+      }}
+      onPointerUp={() => {
+        pressing.current = false;
+      }}
+      onPointerCancel={() => {
+        pressing.current = false;
+      }}
     >
       {rows.map((row) => (
         <button
@@ -66,10 +86,12 @@ export function PlayerList(props: Props): ReactElement {
           type="button"
           className={`player player-${row.man.kind}`}
           tabIndex={sameMan(row.man, stop) ? 0 : -1}
-          aria-pressed={sameMan(row.man, selected)}
+          aria-pressed={includesMan(selection, row.man)}
           aria-label={row.words}
-          onClick={() => onSelect(row.man)}
-          onFocus={() => onSelect(row.man)}
+          onClick={(event) => click(event, row)}
+          onFocus={() => {
+            if (!pressing.current && !includesMan(selection, row.man)) onSelect([row.man]);
+          }}
           onKeyDown={(event) => press(event, row)}
           onKeyUp={onMoveEnd}
           onBlur={onMoveEnd}

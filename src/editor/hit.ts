@@ -1,8 +1,11 @@
 import type { Man, Standing } from '../store/index.ts';
 import { toPixels, type Pixel, type Viewport } from './viewport.ts';
 
+/** How exactly a hand points: with a mouse, a pen, a finger. */
+export type Fineness = 'fine' | 'pen' | 'coarse';
+
 /** Half of the smallest target a pointer is given, in CSS pixels: 24 across (WCAG 2.2, 2.5.8), 44 for a finger. */
-export const HIT_RADIUS = { fine: 12, coarse: 22 } as const;
+export const HIT_RADIUS: Readonly<Record<Fineness, number>> = { fine: 12, pen: 16, coarse: 22 };
 
 /** Half the width of a man's mark, in yards. */
 const MARK_RADIUS = 0.6;

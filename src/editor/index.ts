@@ -2,5 +2,15 @@
 export { FieldStage, type Moving } from './FieldStage.tsx';
 export { PlayerList, type ManRow } from './PlayerList.tsx';
 export { SpotFields } from './SpotFields.tsx';
-export type { EditorCommand } from './tools/index.ts';
-export { fitViewport, type Area } from './viewport.ts';
+export { MOST_ZOOM, shoved, ZOOM_STEP, zoomedInMiddle, type Camera, type Sight } from './camera.ts';
+export { nearestLine, unsnapped, type Snapped, type SnapLine } from './snap.ts';
+export {
+  ARRANGEMENTS,
+  arranged,
+  NUDGE,
+  BIG_NUDGE,
+  nudge,
+  type Arrangement,
+  type EditorCommand,
+} from './tools/index.ts';
+export type { Area, Pixel } from './viewport.ts';

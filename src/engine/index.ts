@@ -11,6 +11,18 @@ export { formationClasses } from './facts/formationClass.ts';
 export * from './edits/index.ts';
 export { evidenceOf } from './waivers.ts';
 export { fieldAt, type FieldMarks } from './facts/field.ts';
+export {
+  DEFENCE_DEPTHS,
+  defenceLandmarks,
+  LINE_SPLIT,
+  OFFENCE_DEPTHS,
+  offenceLandmarks,
+  type Landmark,
+  type Mate,
+  type OffencePlace,
+  type StandingMate,
+} from './facts/landmarks.ts';
+export { techniqueAt } from './align/technique.ts';
 export { readLook } from './facts/readLook.ts';
 export * from './offence/index.ts';
 export { gapKey, gapsEqual } from './gaps.ts';

@@ -1,7 +1,7 @@
 import { ok, refused, type Result } from '../base/index.ts';
 import type { Playbook } from '../document/index.ts';
 import { analyse, applyEdit, type Analysis, type Edit, type LookId, type Setup } from '../engine/index.ts';
-import { moveMan } from './moves.ts';
+import { moveMen } from './moves.ts';
 import { setupOf, type NothingToShow } from './question.ts';
 import type { AppState, Board, Standing } from './types.ts';
 
@@ -10,7 +10,7 @@ import type { AppState, Board, Standing } from './types.ts';
  * before. What that is, the setup says: everything the engine is told, and nothing else.
  */
 export interface Analyst {
-  /** The board as it is shown, with the man who is being dragged where the pointer holds him. */
+  /** The board as it is shown, with the men who are being dragged where the pointer holds them. */
   readonly onBoard: (state: AppState) => Result<Analysis, NothingToShow>;
   /** The board as the suggestion that is tried would make it; null when none is, or it does not reach this look. */
   readonly onTrial: (state: AppState) => Analysis | null;
@@ -86,10 +86,10 @@ export function standings({ assignments, facts }: Analysis): readonly Standing[]
   ];
 }
 
-/** The playbook with the man who is being dragged already there. */
+/** The playbook with the men who are being dragged already there. */
 function playbookShown({ playbook, board, preview }: AppState): Playbook {
   if (preview === null) return playbook;
-  const moved = moveMan(playbook, board, preview.man, preview.at);
+  const moved = moveMen(playbook, board, preview);
   // What cannot be put there is not shown there either.
   return moved.ok ? moved.value : playbook;
 }

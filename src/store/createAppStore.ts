@@ -53,7 +53,10 @@ export interface AppStore {
 const FIRST_VIEW: View = {
   turned: false,
   zoom: 'players',
-  selected: null,
+  selection: [],
+  snapping: true,
+  several: false,
+  clip: [],
   lit: null,
   overlay: null,
   answers: false,
@@ -142,8 +145,8 @@ export function createAppStore(playbook: Playbook, options: { readonly readOnly:
     open: (next, label) => {
       const opened = commit({ label, look: null, gesture: null, change: () => ({ ok: true, value: next }) });
       // How he looks at the field is the coach's; whom he had picked is not in this playbook.
-      const { turned, zoom } = get().view;
-      if (opened.ok) store.setState({ board: firstBoard(next), view: { ...FIRST_VIEW, turned, zoom } });
+      const { turned, zoom, snapping } = get().view;
+      if (opened.ok) store.setState({ board: firstBoard(next), view: { ...FIRST_VIEW, turned, zoom, snapping } });
       return opened;
     },
     startOver: (next, readOnly) => {

@@ -2,7 +2,8 @@
 export { createAnalyst, standings, type Analyst } from './analyst.ts';
 export { fitBoard, looksShown, partsOf, sameCombination, sameParts, standInCall } from './board.ts';
 export { deleteCall, keepCall, nextCallId, renameCall, updateCall } from './commands/calls.ts';
-export { clearHand } from './commands/defence.ts';
+export { copySpots, pasteSpots } from './clip.ts';
+export { clearHand, clearSomeHands } from './commands/defence.ts';
 export {
   applySuggestion,
   applySuggestions,
@@ -25,19 +26,21 @@ export {
 export { newRole, setRoleLetter, setRoleMate, setRoleRoom, setRoleSide } from './commands/roles.ts';
 export { LEAST_REASON, takeBack, waive, type Waived } from './commands/waivers.ts';
 export { copyEntry, deleteEntry, nextEntry, nextIds, renameEntry } from './commands/entries.ts';
+export { keptPoint } from './commands/points.ts';
 export { renamePlaybook } from './commands/playbook.ts';
 export { createAppStore, type AppStore, type Commit } from './createAppStore.ts';
-export { moveMan } from './moves.ts';
+export { moveMan, moveMen } from './moves.ts';
 export type { CommandProblem, Part } from './problems.ts';
 export type { NothingToShow } from './question.ts';
 export { aboutOf, lapsedWaivers, waiverHome, type WaiverHome } from './waivers.ts';
-export { manKey, sameMan, ZOOMS } from './types.ts';
+export { includesMan, manKey, sameMan, toggledMan, ZOOMS } from './types.ts';
 export type {
   AppState,
   Board,
   CallParts,
   Change,
   Chosen,
+  ClipSpot,
   Lit,
   Man,
   Overlay,

@@ -1,14 +1,26 @@
-import { refused, type Result } from '../base/index.ts';
+import { ok, refused, type Result } from '../base/index.ts';
 import type { Playbook } from '../document/index.ts';
 import { fieldAt, type Point } from '../engine/index.ts';
 import { moveDefender } from './commands/defence.ts';
 import { moveOffence } from './commands/offence.ts';
 import type { CommandProblem } from './problems.ts';
 import { setupOf } from './question.ts';
-import type { Board, Man } from './types.ts';
+import type { Board, Man, Standing } from './types.ts';
 
 /** Where the ball lies between the end lines does not matter; nobody is drawn farther off the ball than this, in yards. */
 const DEEPEST = 40;
+
+/** Stands several of the 22 somewhere, as one change; refused when one of them is. */
+export function moveMen(
+  playbook: Playbook,
+  board: Board,
+  moves: readonly Standing[],
+): Result<Playbook, CommandProblem> {
+  return moves.reduce<Result<Playbook, CommandProblem>>(
+    (done, { man, at }) => (done.ok ? moveMan(done.value, board, man, at) : done),
+    ok(playbook),
+  );
+}
 
 /** Stands one of the 22 somewhere in the look that is on the board; a defender by hand, for this look only. */
 export function moveMan(playbook: Playbook, board: Board, man: Man, at: Point): Result<Playbook, CommandProblem> {

@@ -29,11 +29,29 @@ export function manKey(man: Man): string {
   return man.kind === 'defender' ? `defender ${man.role}` : `offence ${man.player}`;
 }
 
+/** Whether the man is among them. */
+export function includesMan(men: readonly Man[], man: Man): boolean {
+  return men.some((each) => sameMan(each, man));
+}
+
+/** The men with one of them taken out, or put behind the others when he was not there. */
+export function toggledMan(men: readonly Man[], man: Man): readonly Man[] {
+  return includesMan(men, man) ? men.filter((each) => !sameMan(each, man)) : [...men, man];
+}
+
 /** A man and where he stands, in yards. */
 export interface Standing {
   readonly man: Man;
   readonly at: Point;
 }
+
+/**
+ * A spot that can be put into another look: a defender's by his role, a man of the offence's by his letter; of several
+ * with one letter the how manyth, from the defence's left.
+ */
+export type ClipSpot =
+  | { readonly kind: 'defender'; readonly role: RoleId; readonly at: Point }
+  | { readonly kind: 'offence'; readonly letter: string; readonly nth: number; readonly at: Point };
 
 /** What is called. Null where the playbook has nothing to choose from. */
 export interface CallParts {
@@ -90,7 +108,14 @@ export interface View {
   /** True: half a turn, the offence below. */
   readonly turned: boolean;
   readonly zoom: Zoom;
-  readonly selected: Man | null;
+  /** The men who are picked, the one picked first in front. Empty: nobody. */
+  readonly selection: readonly Man[];
+  /** True: techniques, depths and landmarks draw a man to themselves while he is dragged. */
+  readonly snapping: boolean;
+  /** True: a press adds to those who are picked, for a hand without Shift. */
+  readonly several: boolean;
+  /** Spots that were copied, to be put into another look. */
+  readonly clip: readonly ClipSpot[];
   readonly lit: Lit | null;
   /** Null: the call alone. */
   readonly overlay: Overlay | null;
@@ -101,8 +126,8 @@ export interface View {
   readonly opponent: OpponentId | null;
 }
 
-/** A man shown where he is being dragged to; the playbook does not know of it until he is let go. */
-export type Preview = Standing;
+/** Men shown where they are being dragged to; the playbook does not know of it until they are let go. */
+export type Preview = readonly Standing[];
 
 /** What the last step of the history did, for the undo notice. */
 export interface Change {

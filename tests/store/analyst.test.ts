@@ -137,7 +137,7 @@ describe('the analyst', () => {
     const analyst = createAnalyst();
     const before = valueOf(analyst.onBoard(store.get()));
     const { man, at } = firstOf(standings(before));
-    store.setPreview({ man, at: { x: at.x + 2, y: at.y } });
+    store.setPreview([{ man, at: { x: at.x + 2, y: at.y } }]);
     const during = valueOf(analyst.onBoard(store.get()));
     expect(firstOf(standings(during))).toMatchObject({ man });
     expect(firstOf(during.assignments).aligned.by).toBe('hand');

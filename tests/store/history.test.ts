@@ -116,7 +116,7 @@ describe('the history', () => {
     const store = demoStore();
     store.setBoard({ spot: 'left' });
     store.setView({ turned: true });
-    store.setPreview({ man: manOf(store, 0), at: { x: 3, y: 3 } });
+    store.setPreview([{ man: manOf(store, 0), at: { x: 3, y: 3 } }]);
     expect(store.steps().undo).toBe(0);
   });
 });

@@ -90,6 +90,12 @@ function ofView(store: AppStore, view: AppState['view']): readonly Action[] {
       title: view.answers ? 'Hide who has whom' : 'Show who has whom',
       run: () => store.setView({ answers: !view.answers }),
     },
+    {
+      ...ON_BOARD,
+      id: 'snap',
+      title: view.snapping ? 'Drag men freely' : 'Let dragged men stop at techniques, depths and landmarks',
+      run: () => store.setView({ snapping: !view.snapping }),
+    },
     ...ZOOMS.map((zoom) => ({
       ...ON_BOARD,
       id: `zoom ${zoom}`,

@@ -1,5 +1,6 @@
 import { useEffect } from 'react';
 import { tinykeys } from 'tinykeys';
+import { isTyping } from '../parts/isTyping.ts';
 import type { Action } from './actions.ts';
 
 /**
@@ -25,8 +26,3 @@ function pressed(action: Action): (event: KeyboardEvent) => void {
 
 /** Actions a text field has of its own. */
 const TYPING: ReadonlySet<string> = new Set(['undo', 'redo']);
-
-function isTyping(target: EventTarget | null): boolean {
-  if (target instanceof HTMLTextAreaElement) return true;
-  return target instanceof HTMLInputElement && !['radio', 'checkbox', 'button', 'file', 'range'].includes(target.type);
-}

@@ -1,4 +1,5 @@
 import type { ReactElement } from 'react';
+import type { Camera } from '../../editor/index.ts';
 import { ZOOMS } from '../../store/index.ts';
 import { Radios } from '../parts/Choice.tsx';
 import { VERDICT_NAMES, VerdictMark } from '../parts/VerdictMark.tsx';
@@ -8,9 +9,11 @@ import { BALL_WORDS } from '../session/words.ts';
 import { WalkBar } from '../walk/WalkBar.tsx';
 import { useWalk } from '../walk/useWalk.ts';
 import { Field } from './Field.tsx';
+import { FieldTools } from './FieldTools.tsx';
 import { GapRow } from './GapRow.tsx';
 import { Legend } from './Legend.tsx';
 import { LookStrip } from './LookStrip.tsx';
+import { useCamera } from './useCamera.ts';
 import { ZOOM_WORDS } from './zoomWords.ts';
 
 interface Props {
@@ -22,10 +25,11 @@ interface Props {
 /** The field with everything that belongs under it. */
 export function BoardPanel({ model, placing, onPlaced }: Props): ReactElement {
   const walk = useWalk(model);
+  const [camera, setCamera] = useCamera(model.state.view.zoom);
   return (
     <section className="panel board-panel" aria-labelledby="board-title">
-      <BoardHead model={model} />
-      <Field model={model} walk={walk} placing={placing} onPlaced={onPlaced} />
+      <BoardHead model={model} camera={camera} onCamera={setCamera} />
+      <Field model={model} walk={walk} camera={camera} onCamera={setCamera} placing={placing} onPlaced={onPlaced} />
       <WalkBar walk={walk} />
       <Legend scene={model.shown.scene} />
       <GapRow gaps={model.shown.report.gaps} turned={model.state.view.turned} />
@@ -34,7 +38,13 @@ export function BoardPanel({ model, placing, onPlaced }: Props): ReactElement {
   );
 }
 
-function BoardHead({ model }: { readonly model: BoardModel }): ReactElement {
+interface HeadProps {
+  readonly model: BoardModel;
+  readonly camera: Camera;
+  readonly onCamera: (camera: Camera) => void;
+}
+
+function BoardHead({ model, camera, onCamera }: HeadProps): ReactElement {
   const { store } = useSession();
   const { analysis, tried } = model.shown;
   const { view } = model.state;
@@ -72,6 +82,7 @@ function BoardHead({ model }: { readonly model: BoardModel }): ReactElement {
         <button type="button" aria-pressed={view.turned} onClick={() => store.setView({ turned: !view.turned })}>
           Turn the board
         </button>
+        <FieldTools area={model.shown.scene.bounds} camera={camera} view={view} onCamera={onCamera} />
       </div>
     </header>
   );

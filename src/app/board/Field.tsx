@@ -1,72 +1,79 @@
 import { useMemo, useState, type ReactElement } from 'react';
-import { FieldStage, fitViewport, type Area, type EditorCommand, type Moving } from '../../editor/index.ts';
+import { FieldStage, type Area, type Camera, type EditorCommand, type Moving } from '../../editor/index.ts';
 import { LIGHT_THEME, shapesAt } from '../../scene/index.ts';
-import { moveMan, sameMan } from '../../store/index.ts';
 import { useSize } from '../parts/useSize.ts';
-import { manName } from '../players/manName.ts';
 import type { BoardModel } from '../session/model.ts';
-import { useCommit, useSession } from '../session/session.ts';
+import { useSession } from '../session/session.ts';
 import { useWalking, type Walk } from '../walk/useWalk.ts';
+import { ShoveButtons } from './ShoveButtons.tsx';
+import { useMoveMen } from './useMoveMen.ts';
+import { useSnap } from './useSnap.ts';
 
 interface Props {
   readonly model: BoardModel;
   readonly walk: Walk;
+  readonly camera: Camera;
+  readonly onCamera: (camera: Camera) => void;
   /** The next click puts the selected man down. */
   readonly placing: boolean;
   readonly onPlaced: () => void;
 }
 
 /** The picture, and what pointing at it does. */
-export function Field({ model, walk, placing, onPlaced }: Props): ReactElement {
+export function Field({ model, walk, camera, onCamera, placing, onPlaced }: Props): ReactElement {
   const { store } = useSession();
-  const commit = useCommit();
+  const move = useMoveMen(model);
   const { size, ref } = useSize();
-  const { state, lexicon } = model;
-  const { men } = model.shown;
-  const { selected, turned } = state.view;
+  const { state, shown } = model;
+  const { men } = shown;
+  const { selection, turned, several, snapping } = state.view;
   const moving = useMoving(walk);
-  const scene = moving === null ? model.shown.scene : walk.scene.still;
-  const area = useStillArea(scene.bounds, state.preview !== null);
-  const selectedAt = men.find(({ man }) => sameMan(man, selected))?.at ?? null;
+  const scene = moving === null ? shown.scene : walk.scene.still;
+  const held = state.preview !== null;
+  const area = useStill<Area>(scene.bounds, held);
+  const snap = useSnap(useStill(shown.analysis, held), state.playbook.words);
 
   const obey = (command: EditorCommand): void => {
     // Once the ball is snapped nobody can be picked or moved here.
     if (moving !== null) return;
     switch (command.kind) {
       case 'select':
-        store.setView({ selected: command.man });
+        store.setView({ selection: command.men });
         break;
       case 'done':
         onPlaced();
         break;
       case 'move':
-        commit({
-          label: `moved ${manName(command.man, lexicon)}`,
-          look: state.board.look,
-          gesture: null,
-          change: (playbook) => moveMan(playbook, store.get().board, command.man, command.to),
-        });
-        // A refused move would leave him where the pointer let him go.
+        move(command.moves, null);
+        // A refused move would leave them where the pointer let them go.
         store.setPreview(null);
         break;
     }
   };
 
+  const sight = size === null || size.width === 0 ? null : { area, size, turned };
   return (
     <div className="field-frame" ref={ref}>
-      {size !== null && size.width > 0 && (
-        <FieldStage
-          scene={scene}
-          theme={LIGHT_THEME}
-          viewport={fitViewport(area, size, turned)}
-          size={size}
-          men={moving === null ? men : NOBODY}
-          selectedAt={moving === null ? selectedAt : null}
-          moving={moving}
-          placing={placing && moving === null ? selected : null}
-          onCommand={obey}
-          onPreview={store.setPreview}
-        />
+      {sight !== null && (
+        <>
+          <FieldStage
+            scene={scene}
+            theme={LIGHT_THEME}
+            sight={sight}
+            camera={camera}
+            men={moving === null ? men : NOBODY}
+            selection={selection}
+            moving={moving}
+            placing={placing && moving === null ? (selection[0] ?? null) : null}
+            several={several}
+            snapping={snapping}
+            snap={snap}
+            onCommand={obey}
+            onPreview={store.setPreview}
+            onCamera={onCamera}
+          />
+          {camera !== null && <ShoveButtons sight={sight} camera={camera} onCamera={onCamera} />}
+        </>
       )}
     </div>
   );
@@ -86,9 +93,9 @@ function useMoving({ clock, scene }: Walk): Moving | null {
   );
 }
 
-/** The area to show, which holds still while a man is dragged: the field must not shift under the pointer. */
-function useStillArea(bounds: Area, held: boolean): Area {
-  const [still, setStill] = useState(bounds);
-  if (!held && still !== bounds) setStill(bounds);
-  return held ? still : bounds;
+/** A value that holds still while men are dragged: the field must not shift under the pointer. */
+function useStill<Value>(value: Value, held: boolean): Value {
+  const [still, setStill] = useState(value);
+  if (!held && still !== value) setStill(value);
+  return held ? still : value;
 }

@@ -59,14 +59,14 @@ export function ReportPanel({ model }: { readonly model: BoardModel }): ReactEle
 function AllEleven({ model }: { readonly model: BoardModel }): ReactElement {
   const { store } = useSession();
   const { report, analysis, state } = model;
-  const { selected } = state.view;
+  const [selected] = state.view.selection;
   return (
     <Section title="All eleven" note="where each lines up, and his job">
       <JobTable
         rows={report.jobs}
         placedBy={(role) => placedBy(analysis, role)}
         selected={selected?.kind === 'defender' ? selected.role : null}
-        onSelect={(role) => store.setView({ selected: { kind: 'defender', role } })}
+        onSelect={(role) => store.setView({ selection: [{ kind: 'defender', role }] })}
       />
     </Section>
   );

@@ -1,4 +1,5 @@
-export type { EditorCommand, Step, Tool, ToolContext, ToolEvent } from './events.ts';
+export type { Box, EditorCommand, Hints, Step, Tool, ToolContext, ToolEvent } from './events.ts';
 export { moveTool } from './moveTool.ts';
-export { NUDGE, nudge } from './nudge.ts';
+export { ARRANGEMENTS, arranged, type Arrangement } from './arrange.ts';
+export { BIG_NUDGE, NUDGE, nudge } from './nudge.ts';
 export { placeTool } from './placeTool.ts';

@@ -22,5 +22,5 @@ function step(man: Man, state: PlaceState, event: ToolEvent, context: ToolContex
   if (state.kind === 'waiting') return WAITING;
   if (event.kind === 'move') return { state, commands: [], preview: null };
   if (distance(event.at, state.from) > context.slack) return WAITING;
-  return { ...WAITING, commands: [{ kind: 'move', man, to: event.at }, { kind: 'done' }] };
+  return { ...WAITING, commands: [{ kind: 'move', moves: [{ man, at: event.at }] }, { kind: 'done' }] };
 }

@@ -19,7 +19,7 @@ export const LEVERAGE_OFFSET: Readonly<Record<Leverage, Yards>> = {
 };
 
 /** How far inside or outside a receiver a cover man stands, in yards (common practice, no source). */
-const RECEIVER_OFFSET = { inside: -1, head: 0, outside: 1 } as const;
+export const RECEIVER_OFFSET = { inside: -1, head: 0, outside: 1 } as const;
 
 function findReceiverOfSide(
   number: number,

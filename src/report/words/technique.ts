@@ -81,12 +81,19 @@ export function atDepth(label: string, depth: number): string {
 
 /** Where a defender stands, in the staff's words: "5 left", "0", "00", "on #2 left, inside, 6 yd", "10 yd deep over the ball". */
 export function alignmentText(aligned: Aligned, facts: LookFacts, staff: StaffWords): string {
-  if (aligned.technique !== null && aligned.inBox) return boxText(aligned.technique, aligned.y, facts, staff);
+  if (aligned.technique !== null && aligned.inBox) return techniqueText(aligned.technique, aligned.y, facts, staff);
   const receiver = receiverUnder(aligned, facts);
   return receiver === null ? depthText(aligned) : receiverText(aligned, receiver, facts);
 }
 
-function boxText(technique: Technique, depth: number, facts: LookFacts, staff: StaffWords): string {
+/** "inside foot of the tackle", "outside foot of a tight end who is not there". */
+export function bodyLeverage({ index, leverage, ghost }: Technique): string {
+  const body = bodyWord(index);
+  return ghost ? `${LEVERAGE_WORDS[leverage]} a ${body} who is not there` : leverageText(body, leverage);
+}
+
+/** A technique with its side: "4i left"; of a man over the ball the number alone. */
+export function techniqueText(technique: Technique, depth: number, facts: LookFacts, staff: StaffWords): string {
   const { side, index, leverage, ghost } = technique;
   const last = side !== 'middle' && index >= facts.surface[side].length - 1;
   const number = techniqueNumber({ index, leverage, ghost, last, depth }, staff);

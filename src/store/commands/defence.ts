@@ -27,6 +27,17 @@ export function clearHand(playbook: Playbook, args: HandSpot): Result<Playbook, 
   return withHands(playbook, args, (others) => others);
 }
 
+/** Gives several defenders back to their rules in that look, as one change. */
+export function clearSomeHands(
+  playbook: Playbook,
+  { roles, ...spot }: Omit<HandSpot, 'role'> & { readonly roles: readonly RoleId[] },
+): Result<Playbook, CommandProblem> {
+  return roles.reduce<Result<Playbook, CommandProblem>>(
+    (done, role) => (done.ok ? clearHand(done.value, { ...spot, role }) : done),
+    ok(playbook),
+  );
+}
+
 function withHands(
   playbook: Playbook,
   spot: HandSpot,

@@ -13,7 +13,7 @@ export function FrontDesk({ id }: { readonly id: FrontId }): ReactElement | null
   const { store } = useSession();
   const front = useApp((state) => state.playbook.fronts.find((each) => each.id === id) ?? null);
   const roles = useApp((state) => state.playbook.roles);
-  const selected = useApp((state) => state.view.selected);
+  const [selected] = useApp((state) => state.view.selection);
   if (front === null) return null;
   const men = menOf(front, roles);
   const picked = selected?.kind === 'defender' ? men.find(({ role }) => role.id === selected.role) : undefined;
@@ -29,7 +29,7 @@ export function FrontDesk({ id }: { readonly id: FrontId }): ReactElement | null
             aria-pressed={role.id === shown?.role.id}
             aria-label={`${role.letter}, ${role.name}`}
             title={role.name}
-            onClick={() => store.setView({ selected: { kind: 'defender', role: role.id } })}
+            onClick={() => store.setView({ selection: [{ kind: 'defender', role: role.id }] })}
           >
             {role.letter}
           </button>

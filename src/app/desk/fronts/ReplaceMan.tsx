@@ -19,7 +19,7 @@ export function ReplaceMan({ front, role }: { readonly front: Front; readonly ro
     const done = edit(`brought in ${man.letter} (${man.name}) for ${role.letter} in ${front.name}`, null, (now) =>
       replaceRole(now, { front: front.id, role: role.id, by: man.id }),
     );
-    if (done) store.setView({ selected: { kind: 'defender', role: man.id } });
+    if (done) store.setView({ selection: [{ kind: 'defender', role: man.id }] });
   };
   return (
     <Select
