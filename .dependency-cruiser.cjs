@@ -32,6 +32,12 @@ const ROWS = [
     why: 'All calls in all looks are judged in a worker and in a terminal; it keeps verdicts and leaves words to the report.',
   },
   {
+    folder: 'quiz',
+    folders: ['base', 'engine', 'document'],
+    packages: [],
+    why: 'What is asked and what is right follows from the engine alone; a screen only shows it.',
+  },
+  {
     folder: 'scene',
     folders: ['base', 'engine', 'document'],
     packages: [],
@@ -63,7 +69,7 @@ const ROWS = [
   },
   {
     folder: 'app',
-    folders: ['base', 'engine', 'document', 'menu', 'scene', 'report', 'print', 'store', 'editor'],
+    folders: ['base', 'engine', 'document', 'menu', 'quiz', 'scene', 'report', 'print', 'store', 'editor'],
     packages: [
       'react',
       'react-dom',

@@ -21,6 +21,9 @@ const MenuScreen = lazy(async () => ({ default: (await import('./menu/MenuScreen
 /** Loaded when the playbook is first worked on. */
 const Desk = lazy(async () => ({ default: (await import('./desk/Desk.tsx')).Desk }));
 
+/** Loaded when a room is first quizzed. */
+const QuizScreen = lazy(async () => ({ default: (await import('./quiz/QuizScreen.tsx')).QuizScreen }));
+
 /** The whole screen. */
 export function App({ damaged }: { readonly damaged: Started['damaged'] }): ReactElement {
   const files = useFiles();
@@ -38,23 +41,40 @@ export function App({ damaged }: { readonly damaged: Started['damaged'] }): Reac
         onMore={actions.onMore}
       />
       <Banners damaged={damaged} />
-      {screen === 'menu' ? (
-        <Suspense fallback={<main className="workspace-empty" aria-busy="true" />}>
-          <MenuScreen onBoard={() => setScreen('board')} />
-        </Suspense>
-      ) : screen === 'board' && 'missing' in model ? (
-        <main className="workspace-empty">
-          <Lacking missing={model.missing} />
-        </main>
-      ) : (
-        <Workspace model={model} editing={screen === 'playbook'} />
-      )}
+      <Suspense fallback={<main className="workspace-empty" aria-busy="true" />}>
+        <Shown screen={screen} model={model} onBoard={() => setScreen('board')} />
+      </Suspense>
       <NoticeLine />
       <FileDialogs files={files} />
       <ActionDialogs {...actions} />
       {printing && <PrintDialog onClose={() => setPrinting(false)} />}
     </div>
   );
+}
+
+interface ShownProps {
+  readonly screen: Screen;
+  readonly model: BoardModel | NothingToShow;
+  readonly onBoard: () => void;
+}
+
+function Shown({ screen, model, onBoard }: ShownProps): ReactElement {
+  switch (screen) {
+    case 'menu':
+      return <MenuScreen onBoard={onBoard} />;
+    case 'quiz':
+      return <QuizScreen />;
+    case 'playbook':
+      return <Workspace model={model} editing />;
+    case 'board':
+      return 'missing' in model ? (
+        <main className="workspace-empty">
+          <Lacking missing={model.missing} />
+        </main>
+      ) : (
+        <Workspace model={model} editing={false} />
+      );
+  }
 }
 
 interface WorkspaceProps {

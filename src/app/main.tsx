@@ -10,6 +10,7 @@ import './styles/desk.css';
 import './styles/rules.css';
 import './styles/actions.css';
 import './styles/walk.css';
+import './styles/quiz.css';
 import { createRoot } from 'react-dom/client';
 import { App } from './App.tsx';
 import { ErrorBoundary } from './ErrorBoundary.tsx';

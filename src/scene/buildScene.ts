@@ -3,7 +3,7 @@ import { boundsOf, surrounding } from './bounds.ts';
 import { pointsAlong } from './geometry.ts';
 import { manShapes } from './marks/defence.ts';
 import { fieldShapes } from './marks/field.ts';
-import { slotRow, slotShapes } from './marks/gaps.ts';
+import { blankSlots, slotRow, slotShapes } from './marks/gaps.ts';
 import { drawnJobs, type DrawnJob } from './marks/jobs.ts';
 import { motionShapes } from './marks/motion.ts';
 import { offenceShapes, smallOffence } from './marks/offence.ts';
@@ -24,6 +24,19 @@ export function buildScene(analysis: Analysis, options: SceneOptions): Scene {
   if (options.detail === 'mini') return buildLookScene(facts, setup.level, setup.spot);
   const picture = pictureOf(analysis, options);
   const drawn = playShapes(picture);
+  const bounds = boundsOf(analysis, options.view, drawn);
+  return { shapes: inOrder([...fieldShapes(picture.field, bounds), ...drawn]), bounds };
+}
+
+/** Where everybody stands, and every gap as an empty slot: nothing of what anybody does. */
+export function buildStanceScene(analysis: Analysis, options: SceneOptions): Scene {
+  const picture = pictureOf(analysis, options);
+  const drawn = [
+    ...motionShapes(analysis, false),
+    ...blankSlots(picture, slotRow(picture)),
+    ...offenceShapes(analysis, false, options.lit),
+    ...analysis.assignments.flatMap((assignment) => manShapes(picture, assignment)),
+  ];
   const bounds = boundsOf(analysis, options.view, drawn);
   return { shapes: inOrder([...fieldShapes(picture.field, bounds), ...drawn]), bounds };
 }

@@ -1,7 +1,7 @@
 /** The picture of one call in one look: shapes in yards, for the screen, for paper and for SVG alike. */
 export * from './shapes.ts';
 export { boundsOf } from './bounds.ts';
-export { buildLookScene, buildScene } from './buildScene.ts';
+export { buildLookScene, buildScene, buildStanceScene } from './buildScene.ts';
 export { flipScene, flipShape, turned } from './flip.ts';
 export { dashesOf, pathData, polygonData, tipOf, type ToUnits } from './geometry.ts';
 export { LEGEND, legendOf, type LegendEntry } from './legend.ts';

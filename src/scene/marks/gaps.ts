@@ -68,6 +68,22 @@ export function slotShapes(picture: Picture, row: SlotRow): readonly Shape[] {
   return picture.analysis.gaps.flatMap((gap) => slot(picture, gap, row));
 }
 
+/** Every slot empty and drawn alike: for a picture that must not say whose a gap is. */
+export function blankSlots(picture: Picture, row: SlotRow): readonly Shape[] {
+  return picture.analysis.gaps.map((owned) =>
+    polygon(
+      { key: `gap/${gapKey(owned.gap)}`, layer: 'gap', target: { kind: 'gap', gap: owned.gap }, faint: false },
+      {
+        points: box({ x: owned.x, y: row.top - ROW / 2 }, row.halfWidth, ROW / 2),
+        fill: 'ground',
+        line: 'gap',
+        stroke: 'solid',
+        width: 0.07,
+      },
+    ),
+  );
+}
+
 function slot(picture: Picture, owned: OwnedGap, row: SlotRow): readonly Shape[] {
   const open = owned.owners.length === 0;
   const height = slotHeight(owned);
