@@ -19,8 +19,8 @@ export interface QuizPlan {
 
 /**
  * The questions of a quiz: every call as often as every other, as far as there is something to ask, no question twice, and
- * of each call in a look one question only. Calls that are not run in a look are not asked there. Fewer than asked for: there
- * are no more.
+ * of each call in a look one question only. A call is not asked in a look where it is not run, or where something stops it:
+ * it must be mended before it is taught. Fewer than asked for: there are no more.
  */
 export function makeQuiz(playbook: Playbook, plan: QuizPlan): readonly Question[] {
   const cases = shuffled(casesOf(plan), plan.seed);
@@ -58,7 +58,7 @@ function questionOf(playbook: Playbook, plan: QuizPlan, { call: id, look, spot }
   const setup = call === undefined ? null : toSetup(playbook, { call, look, spot });
   if (setup?.ok !== true) return null;
   const analysis = analyse(setup.value);
-  if (analysis.verdict === 'left-out') return null;
+  if (analysis.verdict === 'left-out' || analysis.verdict === 'stop') return null;
   const asked = analysis.assignments
     .filter(({ aligned }) => aligned.role.room === plan.room)
     .flatMap(({ aligned }) => ASKED.map((column) => ({ role: aligned.role.id, asked: column })))

@@ -12,7 +12,7 @@ export function PlaybookName(): ReactElement {
   return (
     <div className="playbook-name">
       <span className="team-name">{team.name === '' ? '(no name)' : team.name}</span>
-      {team.season !== '' && <span className="season">{team.season}</span>}
+      {team.season !== '' && <span className="season where-room">{team.season}</span>}
       <button type="button" className="link-button" disabled={readOnly} onClick={() => setAsking(true)}>
         Rename<span className="unseen"> the playbook</span>
       </button>

@@ -9,7 +9,12 @@ export function SavedState({ onSave }: { readonly onSave: () => void }): ReactEl
     case 'saving':
       return <p className="saved-state">Saving…</p>;
     case 'saved':
-      return <p className="saved-state">Saved on this device {timeText(saved.at)}</p>;
+      return (
+        <p className="saved-state">
+          Saved <span className="where-room">on this device </span>
+          {timeText(saved.at)}
+        </p>
+      );
     case 'failed':
       return (
         <p className="saved-state is-bad" role="alert">

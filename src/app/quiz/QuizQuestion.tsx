@@ -3,6 +3,7 @@ import { toSetup, type Playbook } from '../../document/index.ts';
 import { analyse, type Analysis } from '../../engine/index.ts';
 import { choices, isRight, rightAnswers, type Question, type Spotted } from '../../quiz/index.ts';
 import { buildReport, makeLexicon, type Lexicon } from '../../report/index.ts';
+import { capital } from '../parts/capital.ts';
 import { VerdictMark } from '../parts/VerdictMark.tsx';
 import { WhyTree } from '../parts/Why.tsx';
 import { BALL_WORDS } from '../session/words.ts';
@@ -56,7 +57,7 @@ export function QuizQuestion({ playbook, question, number, of, onNext, onStop }:
               {offered.map((spotted, index) => (
                 // The choices of one question stay as they are.
                 <button key={index} type="button" onClick={() => setGiven(spotted)}>
-                  {spottedText(spotted, lexicon)}
+                  {capital(spottedText(spotted, lexicon).replace(/^the /, ''))}
                 </button>
               ))}
             </div>

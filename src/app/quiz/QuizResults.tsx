@@ -16,14 +16,19 @@ interface Props {
   readonly onAgain: () => void;
 }
 
+/** What was asked is gone from the page: those who do not see it hear the result instead. */
+function focused(heading: HTMLHeadingElement | null): void {
+  heading?.focus();
+}
+
 /** How it went, and what to look at again. */
 export function QuizResults({ playbook, answers, kept, onAgain }: Props): ReactElement {
   const missed = answers.filter(({ right }) => !right);
   return (
     <div className="quiz-plan">
-      <h2 role="status">
+      <h2 tabIndex={-1} ref={focused}>
         {answers.length === 0
-          ? 'Nothing was asked: nobody of this room has a job in these calls that could be marked.'
+          ? 'Nothing to ask: in these looks something stops each of these calls, or nobody of this room has a job in them.'
           : `${answers.length - missed.length} of ${answers.length} right`}
       </h2>
       {missed.length > 0 && (

@@ -1,7 +1,6 @@
 import type { Lexicon } from '../../report/index.ts';
 import { assertNever } from '../../base/index.ts';
 import type { Asked, Spotted } from '../../quiz/index.ts';
-import { capital } from '../parts/capital.ts';
 
 /** The column that is asked for, as it stands after "against". */
 export const ASKED_WORDS: Readonly<Record<Asked, string>> = { run: 'the run', pass: 'the pass' };
@@ -12,17 +11,17 @@ export const ASKED_SENTENCES: Readonly<Record<Asked, string>> = {
   pass: 'It is a pass. Point to your zone or your receiver, or to the passer if you go after him.',
 };
 
-/** Something that can be pointed at, in words. */
+/** Something that can be pointed at, as it stands in a sentence: "the A gap left", "the seam right". */
 export function spottedText(spotted: Spotted, lexicon: Lexicon): string {
   switch (spotted.kind) {
     case 'gap':
-      return lexicon.gap(spotted.gap);
+      return `the ${lexicon.gap(spotted.gap)}`;
     case 'zone':
-      return capital(lexicon.datum({ kind: 'zone', zone: spotted.zone, side: spotted.side }));
+      return lexicon.datum({ kind: 'zone', zone: spotted.zone, side: spotted.side });
     case 'receiver':
-      return capital(lexicon.player(spotted.player));
+      return lexicon.player(spotted.player);
     case 'passer':
-      return 'The passer';
+      return 'the passer';
     default:
       return assertNever(spotted);
   }
