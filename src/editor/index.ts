@@ -1,4 +1,5 @@
 /** Where pixels and pointers exist: the field as a picture, the players as a list, and the tools that move them. */
+export { FieldPicture } from './FieldPicture.tsx';
 export { FieldStage, type Moving } from './FieldStage.tsx';
 export { PlayerList, type ManRow } from './PlayerList.tsx';
 export { SpotFields } from './SpotFields.tsx';

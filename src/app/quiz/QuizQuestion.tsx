@@ -31,14 +31,7 @@ export function QuizQuestion({ playbook, question, number, of, onNext, onStop }:
   const isGood = given !== null && isRight(right, given);
   return (
     <div className="quiz-question">
-      <QuizField
-        analysis={analysis}
-        role={question.role}
-        offered={offered}
-        given={given}
-        nameOf={(spotted) => spottedText(spotted, lexicon)}
-        onPoint={(spotted) => given === null && setGiven(spotted)}
-      />
+      <QuizField analysis={analysis} role={question.role} answered={given !== null} />
       <section className="quiz-side" aria-labelledby="quiz-title">
         <p className="hint">
           Question {number} of {of}
