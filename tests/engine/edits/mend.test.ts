@@ -1,26 +1,17 @@
 /** The search over many looks: what it finds, in which order, what it proves, and that brute force finds nothing smaller. */
 import { describe, expect, it } from 'vitest';
-import {
-  analyse,
-  asLookId,
-  asPressureId,
-  evidenceOf,
-  type Analysis,
-  type Finding,
-  type Setup,
-} from '../../../src/engine/index.ts';
+import { analyse, asLookId, asPressureId, type Setup } from '../../../src/engine/index.ts';
 import {
   applySet,
   mend,
   mendingEdits,
-  sizeOf,
   type Edit,
   type MendBudget,
   type Mending,
 } from '../../../src/engine/edits/index.ts';
-import { placeOf } from '../../../src/engine/edits/edit.ts';
 import { setsOf } from '../../../src/engine/edits/editSets.ts';
 import { frozen, LOOKS, pressure, setup, shell, tell, THREE_DEEP, who, type SetupParts } from '../book.ts';
+import { bruteForce, isMended } from './bruteForce.ts';
 import { printEdit } from './editNotation.ts';
 
 const PLENTY: MendBudget = { analyses: 4000, edits: 2, sets: 100 };
@@ -59,37 +50,6 @@ const noseAndEnd = inLooks(['10 doubles', '10 trips'], {
 const poolOf = (setups: readonly Setup[]): readonly Edit[] => mendingEdits(setups.map(analyse), LIBRARY);
 const setsIn = (mending: Mending): readonly (readonly string[])[] =>
   mending.kind === 'found' ? mending.sets.map((set) => set.map(printEdit)) : [];
-
-/** What mending means, said once more: no stop, and no stop, check or doubt that was not there. */
-function isMended(before: Analysis, after: Analysis): boolean {
-  if (after.verdict === 'left-out') return true;
-  const key = (finding: Finding): string => `${finding.rule} ${evidenceOf(finding)}`;
-  const left = before.verdict === 'left-out' ? [] : before.findings.filter(({ waived }) => waived === null).map(key);
-  for (const finding of after.findings.filter(({ waived }) => waived === null)) {
-    if (finding.severity === 'stop') return false;
-    const at = left.indexOf(key(finding));
-    if (at < 0 && finding.severity === 'check') return false;
-    if (at >= 0) left.splice(at, 1);
-  }
-  const known = before.undetermined.flatMap(({ rules }) => rules);
-  return after.undetermined.every(({ rules }) => rules.every((rule) => known.includes(rule)));
-}
-
-/** Every set of one size that mends all setups, by trying them all everywhere, the smallest change first. */
-function bruteForce(setups: readonly Setup[], edits: readonly Edit[], size: number): readonly (readonly Edit[])[] {
-  const before = setups.map(analyse);
-  const sets = (from: number, count: number): readonly (readonly Edit[])[] =>
-    count === 0
-      ? [[]]
-      : edits.flatMap((edit, index) =>
-          index < from ? [] : sets(index + 1, count - 1).map((rest): readonly Edit[] => [edit, ...rest]),
-        );
-  const total = (set: readonly Edit[]): number => set.reduce((sum, edit) => sum + sizeOf(edit), 0);
-  return sets(0, size)
-    .filter((set) => new Set(set.map(placeOf)).size === set.length)
-    .filter((set) => setups.every((made, at) => isMended(before[at] ?? fail(), analyse(applySet(made, set)))))
-    .toSorted((a, b) => total(a) - total(b));
-}
 
 function fail(): never {
   throw new Error('Out of the list');
