@@ -26,6 +26,12 @@ const ROWS = [
     why: 'The shape of files changes on its own clock; it translates to the engine, which must not feel a migration.',
   },
   {
+    folder: 'starter',
+    folders: ['base', 'engine', 'document'],
+    packages: [],
+    why: 'What a playbook is written with, for the demo and for a coach who starts his own: data, which knows no screen.',
+  },
+  {
     folder: 'menu',
     folders: ['base', 'engine', 'document'],
     packages: [],
@@ -69,7 +75,7 @@ const ROWS = [
   },
   {
     folder: 'app',
-    folders: ['base', 'engine', 'document', 'menu', 'quiz', 'scene', 'report', 'print', 'store', 'editor'],
+    folders: ['base', 'engine', 'document', 'starter', 'menu', 'quiz', 'scene', 'report', 'print', 'store', 'editor'],
     packages: [
       'react',
       'react-dom',

@@ -12,7 +12,7 @@ import {
   type Turn,
   type Waiver,
 } from '../../src/engine/index.ts';
-import { backOn, tightEnd } from './words.ts';
+import { backOn, tightEnd } from '../../src/starter/index.ts';
 
 interface Row {
   readonly name: string;

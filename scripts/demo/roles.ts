@@ -1,6 +1,6 @@
 /** The roles of the invented team: an odd front's eleven, and who comes in for the other fronts. */
 import { asGroupId, asRoleId, type Role, type RoleSide, type Room, type SideStep } from '../../src/engine/index.ts';
-import { always, toward, withRole } from './words.ts';
+import { always, toward, withRole } from '../../src/starter/index.ts';
 
 const bySteps = (...steps: SideStep[]): RoleSide => ({ kind: 'steps', steps });
 

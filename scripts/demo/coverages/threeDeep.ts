@@ -1,5 +1,5 @@
 /** Three deep: each corner a third, a safety in the middle, and who is under them. */
-import type { Coverage, GapRef, RunSupport, Who, ZoneNeed } from '../../../src/engine/index.ts';
+import type { Coverage, GapRef, RunSupport, Who } from '../../../src/engine/index.ts';
 import {
   aBack,
   awayMan,
@@ -19,8 +19,6 @@ import {
   trips,
   two,
   type CallSide,
-} from '../words.ts';
-import {
   deepCorner,
   edgeForce,
   force,
@@ -35,36 +33,10 @@ import {
   tellsBy,
   THIRDS,
   type Told,
-} from './parts.ts';
-
-const DEEP: readonly ZoneNeed[] = [
-  need('third', 'call', callMan('corners'), callMan('safeties')),
-  need('third', 'away', awayMan('corners'), awayMan('safeties')),
-  need('middle', 'middle', awayMan('safeties'), callMan('safeties')),
-];
-const SEAMS: readonly ZoneNeed[] = [
-  need('seam', 'call', callMan('safeties'), callMan('outside-backers'), callMan('inside-backers')),
-  need('seam', 'away', awayMan('outside-backers'), awayMan('inside-backers')),
-];
-const HOOK = need('hook', 'middle', awayMan('inside-backers'), callMan('inside-backers'), callMan('safeties'));
-const THREE_UNDER = [...DEEP, ...SEAMS, HOOK];
-
-/** The call-side safety comes down for whoever left that side, the other safety to the middle. */
-const rolled = shell(
-  'three-deep-roll',
-  'Three deep, call safety down',
+  rolled,
+  HOOK,
   THREE_UNDER,
-  seam(callMan('safeties'), 'call', force('call')),
-  seam(awayMan('outside-backers'), 'away', edgeForce('away')),
-  hook('call'),
-  hook('away'),
-  post('away'),
-  ...THIRDS,
-  tells(
-    callMan('outside-backers'),
-    drop('hook', 'middle', ifFree(null, edgeGap('call'), gap('D', 'call'), gap('C', 'call'))),
-  ),
-);
+} from '../../../src/starter/index.ts';
 
 /** Both outside backers have the seams, a safety takes the hook that two inside backers left. */
 const robbed = shell(

@@ -14,8 +14,14 @@ import {
   tightEndAndWing,
   trips,
   type CallSide,
-} from '../words.ts';
-import { edge, manOf, need, shell, tells, tellsBy, type Told } from './parts.ts';
+  edge,
+  manOf,
+  need,
+  shell,
+  tells,
+  tellsBy,
+  type Told,
+} from '../../../src/starter/index.ts';
 
 const HALVES_AND_FLATS: readonly ZoneNeed[] = [
   need('half', 'call', callMan('safeties')),

@@ -1,48 +1,25 @@
 /** Odd fronts: three on the line, and who stands behind them. */
 import { asFrontId, type Front } from '../../../src/engine/index.ts';
-import { gap, onBody, tightEnd } from '../words.ts';
 import {
   atTheTackle,
   corners,
   edgePlays,
+  endsOutside,
   FIRST_LEVEL,
+  gap,
   insideBacker,
   middleSafety,
   nose,
+  odd,
+  onBody,
   onTheEdge,
   overTheSlot,
   place,
   plays,
   safeties,
   SECOND_LEVEL,
-} from './spots.ts';
-
-/** Ends outside the tackles with the C gaps, inside backers with the B gaps, the nose both A gaps. */
-const oddEnd = [onBody('tackle', 'outside-foot', FIRST_LEVEL)];
-const oddEndPlays = plays('contain', gap('C', 'mine'), gap('B', 'mine'));
-const oddInside = plays('none', gap('B', 'mine'), gap('A', 'mine'), gap('A', 'other'), gap('C', 'mine'));
-
-/** The three down linemen and the two inside backers of the fronts with the ends outside. */
-const endsOutside = [
-  nose,
-  place('left-end', oddEndPlays, ...oddEnd),
-  place('right-end', oddEndPlays, ...oddEnd),
-  place('strong-inside', oddInside, ...insideBacker),
-  place('weak-inside', oddInside, ...insideBacker),
-];
-
-const odd: Front = {
-  id: asFrontId('odd'),
-  name: 'Odd, ends outside',
-  roles: [
-    ...endsOutside,
-    place('strong-edge', edgePlays, ...onTheEdge),
-    place('weak-edge', edgePlays, ...onTheEdge),
-    ...safeties,
-    ...corners,
-  ],
-  byHand: [atTheTackle('weak-edge')],
-};
+  tightEnd,
+} from '../../../src/starter/index.ts';
 
 /** Ends inside the tackles with the B gaps; head up where a tight end makes a gap more. */
 const titeEnd = [onBody('tackle', 'head', FIRST_LEVEL, tightEnd('mine')), onBody('tackle', 'inside-foot', FIRST_LEVEL)];

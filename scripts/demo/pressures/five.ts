@@ -1,7 +1,14 @@
 /** Pressures that send five or six from the odd fronts. */
 import type { Pressure } from '../../../src/engine/index.ts';
-import { contain, edgeGap, gap, inOrder, past, peeling, rush, tell } from '../words.ts';
 import {
+  contain,
+  edgeGap,
+  gap,
+  inOrder,
+  past,
+  peeling,
+  rush,
+  tell,
   AWAY_EDGE,
   AWAY_FROM_TIGHT_END,
   AWAY_INSIDE,
@@ -19,7 +26,7 @@ import {
   TO_FIELD,
   TO_TIGHT_END,
   AWAY_FROM_BACK,
-} from './menu.ts';
+} from '../../../src/starter/index.ts';
 
 /** Both inside backers cross behind the nose, the call one first; the nose loops to the B away, the end there works out. */
 const coppice = pressure(

@@ -18,8 +18,6 @@ import {
   tightEnd,
   trips,
   type CallSide,
-} from '../words.ts';
-import {
   AWAY_EDGE,
   AWAY_END,
   AWAY_FROM_BACK,
@@ -48,7 +46,7 @@ import {
   TO_FIELD,
   TO_TIGHT_END,
   toCall,
-} from './menu.ts';
+} from '../../../src/starter/index.ts';
 
 /** Two receivers there and nobody attached: half of a spread formation with two on each side. */
 const twoByTwo = (side: CallSide) => [openSide(side), receivers(side, 'exactly', 2)];

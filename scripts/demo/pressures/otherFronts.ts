@@ -1,7 +1,17 @@
 /** Pressures for the fronts with other men or another line: each goes with the one front it is made for. */
 import type { Pressure } from '../../../src/engine/index.ts';
-import { atDepth, awayMan, callMan, drop, gap, on, receivers, rush, tell, tellBy, trips } from '../words.ts';
 import {
+  atDepth,
+  awayMan,
+  callMan,
+  drop,
+  gap,
+  on,
+  receivers,
+  rush,
+  tell,
+  tellBy,
+  trips,
   AWAY_EDGE,
   AWAY_END,
   AWAY_INSIDE,
@@ -19,7 +29,7 @@ import {
   TO_BACK,
   TO_BOUNDARY,
   TO_FIELD,
-} from './menu.ts';
+} from '../../../src/starter/index.ts';
 
 /**
  * Four on the line: an inside backer through B, both tackles into the A gaps, the ends out. Against three receivers on the

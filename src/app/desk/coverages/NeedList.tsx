@@ -32,6 +32,7 @@ export function NeedList({ needs, roles, words, disabled, onChange }: Props): Re
   return (
     <OrderedList
       one="zone"
+      large
       of=""
       items={needs}
       min={0}

@@ -34,6 +34,7 @@ export function TellList({ tells, roles, words, disabled, onChange }: Props): Re
   return (
     <OrderedList
       one="man"
+      large
       of="of what is told"
       items={tells}
       min={0}
@@ -100,6 +101,7 @@ function Cases({ of, cases, sides, words, disabled, onChange }: CasesProps): Rea
   return (
     <OrderedList
       one="case"
+      large
       of={of}
       items={cases}
       min={1}
@@ -112,8 +114,8 @@ function Cases({ of, cases, sides, words, disabled, onChange }: CasesProps): Rea
       {(each, index) => (
         <div className="case">
           <p className="part-label">
-            {index === 0 ? '' : 'Else: '}
-            {words.when(each.when)}
+            {index === 0 ? 'First case' : `Else, case ${index + 1}`}
+            {each.when.length === 0 ? ': always' : ', if all of this holds'}
           </p>
           <Conditions
             of={`of case ${index + 1} ${of}`}

@@ -36,6 +36,7 @@ export function RuleList({ front, man, words, disabled }: Props): ReactElement {
   return (
     <OrderedList
       one="rule"
+      large
       of={`of ${role.letter}`}
       items={entry.rules}
       min={1}

@@ -43,7 +43,7 @@ export function SpotFields({ spot, disabled, onChange }: Props): ReactElement {
       <OwnFields spot={spot} disabled={disabled} onChange={onChange} />
       <NumberField
         label="Depth"
-        unit="yd off the ball"
+        unit="yd off ball"
         value={spot.depth}
         {...DEPTH}
         step={0.5}

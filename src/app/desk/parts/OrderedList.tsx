@@ -11,6 +11,8 @@ interface Props<Item> {
   readonly max: number;
   /** False: their order has no meaning, so they cannot be moved. */
   readonly ordered: boolean;
+  /** True: an item is large, so its buttons stand in its first line and it has the whole width below them. */
+  readonly large?: boolean;
   readonly disabled: boolean;
   /** What is said when there is none. */
   readonly none?: string;
@@ -22,7 +24,7 @@ interface Props<Item> {
 
 /** Items one below the other, to be added, put in order and taken away; the focus goes with the item. */
 export function OrderedList<Item>(props: Props<Item>): ReactElement {
-  const { one, of, items, min, max, ordered, disabled, none, fresh, onChange, children } = props;
+  const { one, of, items, min, max, ordered, large = false, disabled, none, fresh, onChange, children } = props;
   const box = useRef<HTMLDivElement>(null);
   const wanted = useRef<string | null>(null);
   useEffect(() => {
@@ -44,7 +46,7 @@ export function OrderedList<Item>(props: Props<Item>): ReactElement {
         <ol>
           {items.map((item, index) => (
             // Items have no id; what is typed into one is dropped as soon as another stands in its place.
-            <li key={index} className="ordered-row">
+            <li key={index} className={large ? 'ordered-row is-large' : 'ordered-row'}>
               <div className="ordered-item">{children(item, index)}</div>
               <div className="ordered-buttons">
                 {ordered && items.length > 1 && (

@@ -7,7 +7,7 @@ import {
   type Pressure,
   type SideStep,
   type Tell,
-} from '../../../src/engine/index.ts';
+} from '../../engine/index.ts';
 import {
   always,
   awayFrom,
@@ -34,10 +34,10 @@ interface Menu {
   readonly tags: readonly string[];
   readonly callSide: readonly SideStep[];
   readonly coverage: string;
-  readonly rushers: number;
+  readonly rushers: number | null;
   readonly notAgainst?: readonly LookId[];
   /** The day of camp it is put in. */
-  readonly day: number;
+  readonly day: number | null;
 }
 
 export const pressure = (menu: Menu, ...tells: Tell[]): Pressure => ({

@@ -11,7 +11,7 @@ import {
   type Who,
   type Zone,
   type ZoneNeed,
-} from '../../../src/engine/index.ts';
+} from '../../engine/index.ts';
 import {
   aBack,
   awayMan,

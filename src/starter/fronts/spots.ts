@@ -10,7 +10,7 @@ import {
   type ByHand,
   type FrontRole,
   type GapRef,
-} from '../../../src/engine/index.ts';
+} from '../../engine/index.ts';
 import {
   apex,
   edgeGap,

@@ -1,5 +1,5 @@
 /** Formations under centre, with two tight ends or with two backs. */
-import type { Look } from '../../../src/engine/index.ts';
+import type { Look } from '../../engine/index.ts';
 import { block, DEEP, GUN, LINE, look, OFF, PISTOL, run, TE_LEFT, TE_RIGHT, UNDER, WING_RIGHT } from './men.ts';
 
 export const heavy: readonly Look[] = [

@@ -14,7 +14,7 @@ import {
   type RunConcept,
   type Side,
   type Yards,
-} from '../../../src/engine/index.ts';
+} from '../../engine/index.ts';
 
 /** Depths of the middle of a circle, in yards: on the line, off it, and the usual backfield spots. */
 export const LINE = -0.6;

@@ -36,7 +36,7 @@ import {
   type Who,
   type Yards,
   type Zone,
-} from '../../src/engine/index.ts';
+} from '../engine/index.ts';
 
 // Who ---------------------------------------------------------------------------------------------------------------
 

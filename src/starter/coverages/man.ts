@@ -1,5 +1,4 @@
 /** Man to man: corners on the outside receivers, the second and third ones by who stands over them. */
-import type { Coverage } from '../../../src/engine/index.ts';
 import {
   aBack,
   awayMan,
@@ -39,7 +38,7 @@ const backers: readonly Told[] = [
 ];
 
 /** The call safety is the middle player; the outside backer on his side has the second receiver, the other safety the other one. */
-const free = shell(
+export const free = shell(
   'man-free',
   'Man, call safety free in the middle',
   [need('middle', 'middle', callMan('safeties'))],
@@ -81,7 +80,7 @@ const onTwo = (side: CallSide): Told => {
     [[], drop('middle', 'middle', force(side))],
   );
 };
-const nobodyFree = shell(
+export const nobodyFree = shell(
   'man-nobody-free',
   'Man, nobody in the middle',
   [],
@@ -100,5 +99,3 @@ const nobodyFree = shell(
     [[], drop('hole', 'middle', inside('call'))],
   ),
 );
-
-export const manToMan: readonly Coverage[] = [free, nobodyFree];

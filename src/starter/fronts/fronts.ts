@@ -1,5 +1,5 @@
-/** Fronts with four and with five men on the line. */
-import { asFrontId, type Front } from '../../../src/engine/index.ts';
+/** The fronts a playbook can start from: three, four or five men on the line. */
+import { asFrontId, type Front } from '../../engine/index.ts';
 import { edgeGap, gap, onBody } from '../words.ts';
 import {
   atTheTackle,
@@ -15,11 +15,40 @@ import {
   safeties,
 } from './spots.ts';
 
+/** Ends outside the tackles with the C gaps, inside backers with the B gaps, the nose both A gaps. */
+const oddEnd = [onBody('tackle', 'outside-foot', FIRST_LEVEL)];
+const oddEndPlays = plays('contain', gap('C', 'mine'), gap('B', 'mine'));
+const oddInside = plays('none', gap('B', 'mine'), gap('A', 'mine'), gap('A', 'other'), gap('C', 'mine'));
+
+/** The three down linemen and the two inside backers of the fronts with the ends outside. */
+export const endsOutside = [
+  nose,
+  place('left-end', oddEndPlays, ...oddEnd),
+  place('right-end', oddEndPlays, ...oddEnd),
+  place('strong-inside', oddInside, ...insideBacker),
+  place('weak-inside', oddInside, ...insideBacker),
+];
+
+/** Three on the line, the ends outside the tackles. */
+export const odd: Front = {
+  id: asFrontId('odd'),
+  name: 'Odd, ends outside',
+  roles: [
+    ...endsOutside,
+    place('strong-edge', edgePlays, ...onTheEdge),
+    place('weak-edge', edgePlays, ...onTheEdge),
+    ...safeties,
+    ...corners,
+  ],
+  byHand: [atTheTackle('weak-edge')],
+};
+
 /** Ends outside the tackles with the C gaps; the strong tackle has B, the weak one A; the backers the two gaps between. */
 const fourEnd = [onBody('tackle', 'outside-foot', FIRST_LEVEL)];
 const fourEndPlays = plays('contain', gap('C', 'mine'), gap('B', 'mine'));
 
-const even: Front = {
+/** Four on the line, a fifth back for the strong outside backer. */
+export const even: Front = {
   id: asFrontId('even'),
   name: 'Even, four on the line',
   roles: [
@@ -59,7 +88,8 @@ const bearEnd = onBody('guard', 'outside-foot', FIRST_LEVEL);
 const bearEndPlays = plays('rush', gap('B', 'mine'), gap('A', 'mine'));
 const bearInside = plays('none', gap('C', 'mine'), gap('A', 'mine'), gap('A', 'other'), gap('D', 'mine'));
 
-const bear: Front = {
+/** Five on the line: snapper and both guards covered. */
+export const bear: Front = {
   id: asFrontId('bear'),
   name: 'Bear, five on the line',
   roles: [
@@ -75,5 +105,3 @@ const bear: Front = {
   ],
   byHand: [atTheTackle('weak-edge')],
 };
-
-export const otherLines: readonly Front[] = [even, bear];

@@ -1,5 +1,5 @@
 /** Formations with one back or none in the gun or the pistol. Runs go by what such a formation is known for. */
-import type { Look } from '../../../src/engine/index.ts';
+import type { Look } from '../../engine/index.ts';
 import { block, DEEP, GUN, LINE, look, OFF, PISTOL, run, runOrThrow, TACKLES_RIGHT, TE_LEFT, TE_RIGHT } from './men.ts';
 
 export const spread: readonly Look[] = [
