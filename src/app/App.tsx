@@ -42,7 +42,7 @@ export function App({ damaged }: { readonly damaged: Started['damaged'] }): Reac
       />
       <Banners damaged={damaged} />
       <Suspense fallback={<main className="workspace-empty" aria-busy="true" />}>
-        <Shown screen={screen} model={model} onBoard={() => setScreen('board')} />
+        <Shown screen={screen} model={model} onStart={files.start} onScreen={setScreen} />
       </Suspense>
       <NoticeLine />
       <FileDialogs files={files} />
@@ -55,24 +55,25 @@ export function App({ damaged }: { readonly damaged: Started['damaged'] }): Reac
 interface ShownProps {
   readonly screen: Screen;
   readonly model: BoardModel | NothingToShow;
-  readonly onBoard: () => void;
+  readonly onStart: () => void;
+  readonly onScreen: (screen: Screen) => void;
 }
 
-function Shown({ screen, model, onBoard }: ShownProps): ReactElement {
+function Shown({ screen, model, onStart, onScreen }: ShownProps): ReactElement {
   switch (screen) {
     case 'menu':
-      return <MenuScreen onBoard={onBoard} />;
+      return <MenuScreen onBoard={() => onScreen('board')} />;
     case 'quiz':
       return <QuizScreen />;
     case 'playbook':
-      return <Workspace model={model} editing />;
+      return <Workspace model={model} editing onStart={onStart} />;
     case 'board':
       return 'missing' in model ? (
         <main className="workspace-empty">
-          <Lacking missing={model.missing} />
+          <Lacking missing={model.missing} onStart={onStart} onPlaybook={() => onScreen('playbook')} />
         </main>
       ) : (
-        <Workspace model={model} editing={false} />
+        <Workspace model={model} editing={false} onStart={onStart} />
       );
   }
 }
@@ -81,9 +82,11 @@ interface WorkspaceProps {
   readonly model: BoardModel | NothingToShow;
   /** True: the playbook is worked on beside the board; false: a call is put together. */
   readonly editing: boolean;
+  /** Starts a playbook of one's own. */
+  readonly onStart: () => void;
 }
 
-function Workspace({ model, editing }: WorkspaceProps): ReactElement {
+function Workspace({ model, editing, onStart }: WorkspaceProps): ReactElement {
   const [placing, setPlacing] = useState(false);
   const shown = 'missing' in model ? null : model;
   const mayPlace = placing && shown !== null && shown.state.view.selection.length === 1 && !shown.state.readOnly;
@@ -92,7 +95,7 @@ function Workspace({ model, editing }: WorkspaceProps): ReactElement {
       <div className="left-column">
         {editing ? (
           <Suspense fallback={<section className="panel desk" aria-busy="true" />}>
-            <Desk />
+            <Desk onStart={onStart} />
           </Suspense>
         ) : (
           <CallPanel />
@@ -100,7 +103,7 @@ function Workspace({ model, editing }: WorkspaceProps): ReactElement {
         {shown !== null && <PlayersPanel model={shown} placing={mayPlace} onPlacing={setPlacing} />}
       </div>
       {'missing' in model ? (
-        <Lacking missing={model.missing} />
+        <Lacking missing={model.missing} onStart={onStart} onPlaybook={null} />
       ) : (
         <>
           <BoardPanel model={model} placing={mayPlace} onPlaced={() => setPlacing(false)} />
@@ -118,14 +121,37 @@ const LACKING_WORDS = {
   coverage: 'no coverage behind this pressure',
 } as const;
 
-function Lacking({ missing }: { readonly missing: keyof typeof LACKING_WORDS }): ReactElement {
+interface LackingProps {
+  readonly missing: keyof typeof LACKING_WORDS;
+  readonly onStart: () => void;
+  /** Goes where the parts of a playbook are made; null: he is there. */
+  readonly onPlaybook: (() => void) | null;
+}
+
+/** What the playbook lacks for a board, and what to do about it. */
+function Lacking({ missing, onStart, onPlaybook }: LackingProps): ReactElement {
   return (
     <section className="workspace-empty" aria-label="The board">
       <p>This playbook has {LACKING_WORDS[missing]}.</p>
-      <p>Make one under Playbook, open another file, or undo the last step.</p>
+      <p>
+        {onPlaybook === null ? `Make one on the left, under ${LACKING_TABS[missing]}.` : 'Make one, or start afresh.'}{' '}
+        You can also open a file, or undo the last step.
+      </p>
+      <div className="button-row">
+        {onPlaybook !== null && (
+          <button type="button" className="is-main" onClick={onPlaybook}>
+            Go to the playbook
+          </button>
+        )}
+        <button type="button" onClick={onStart}>
+          Start my own playbook…
+        </button>
+      </div>
     </section>
   );
 }
+
+const LACKING_TABS = { look: 'Looks', front: 'Fronts', pressure: 'Pressures', coverage: 'Coverages' } as const;
 
 function NoticeLine(): ReactElement {
   const notice = useNotice();

@@ -54,6 +54,7 @@ function ofPlaybook(doors: PageDoors, { undo, redo, undoable, redoable }: Travel
     { ...USUAL, id: 'undo', title: 'Undo', keys: ['$mod+z'], disabled: !undoable, run: undo },
     { ...USUAL, id: 'redo', title: 'Redo', keys: ['$mod+Shift+z', '$mod+y'], disabled: !redoable, run: redo },
     { ...USUAL, id: 'save', title: 'Save the playbook to a file', keys: ['$mod+s'], run: files.save },
+    { ...USUAL, id: 'start', title: 'Start my own playbook', run: files.start },
     { ...USUAL, id: 'print', title: 'Print sheets for a room', keys: ['$mod+p'], run: onPrint },
     { ...USUAL, id: 'palette', group: 'Help', title: 'Find anything to do', keys: ['$mod+k'], run: onPalette },
     { ...USUAL, id: 'keys', group: 'Help', title: 'All keys', keys: ['$mod+/'], run: onKeys },

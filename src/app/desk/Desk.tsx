@@ -1,6 +1,7 @@
 import { useState, type ReactElement } from 'react';
 import { Tab, TabList, TabPanel, Tabs } from 'react-aria-components';
 import { SECTIONS, type Section } from '../../store/index.ts';
+import { useApp } from '../session/session.ts';
 import { EntryList } from './EntryList.tsx';
 import { SectionEditor } from './SectionEditor.tsx';
 import { isMadeHere, NewEntry } from './NewEntry.tsx';
@@ -8,7 +9,8 @@ import { SECTION_WORDS } from './sections.ts';
 import { useChosen } from './useChosen.ts';
 
 /** Where the parts of the playbook are made and changed, beside the board that shows them. */
-export function Desk(): ReactElement {
+export function Desk({ onStart }: { readonly onStart: () => void }): ReactElement {
+  const readOnly = useApp((state) => state.readOnly);
   const [section, setSection] = useState<Section>('pressures');
   return (
     <section className="panel desk" aria-labelledby="desk-title">
@@ -35,6 +37,11 @@ export function Desk(): ReactElement {
           </TabPanel>
         ))}
       </Tabs>
+      <p className="desk-foot">
+        <button type="button" className="link-button" disabled={readOnly} onClick={onStart}>
+          Start my own playbook…
+        </button>
+      </p>
     </section>
   );
 }

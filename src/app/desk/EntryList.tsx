@@ -42,7 +42,7 @@ export function EntryList({ section, chosen, onChoose, onNew }: Props): ReactEle
           const found = all.find(({ entry }) => keys !== 'all' && keys.has(entry.id));
           if (found !== undefined) onChoose(found.entry);
         }}
-        renderEmptyState={() => <p className="hint">{all.length === 0 ? `No ${one} yet.` : 'None has that name.'}</p>}
+        renderEmptyState={() => <p className="hint entries-empty">{all.length === 0 ? EMPTY[section] : NOT_FOUND}</p>}
       >
         {shown.map(({ entry, name, small }) => (
           <GridListItem key={entry.id} id={entry.id} textValue={name}>
@@ -71,6 +71,16 @@ export function EntryList({ section, chosen, onChoose, onNew }: Props): ReactEle
     </div>
   );
 }
+
+/** What to do where there is nothing. */
+const EMPTY: Readonly<Record<Section, string>> = {
+  pressures: 'No pressure yet. Make one with New, and tell two or three men what to do.',
+  looks: 'No look yet. Make one with New: what the offence lines up in.',
+  fronts: 'No front yet. Make one with New: eleven men and where each stands. Without roles, make those first.',
+  coverages: 'No coverage yet. Make one with New: who covers whom, or which zone.',
+  roles: 'No role yet. Make eleven with New, or start your own playbook below.',
+};
+const NOT_FOUND = 'None is called that. Try fewer letters, or clear the field with Escape.';
 
 const BUTTONS = { copy: 'Copy…', rename: 'Rename…', delete: 'Delete…' } as const;
 

@@ -1,12 +1,22 @@
-import type { ReactElement } from 'react';
+import { lazy, Suspense, type ReactElement } from 'react';
 import type { Refusal } from '../../document/index.ts';
 import type { Files } from '../files/useFiles.ts';
 import { Dialog } from '../parts/Dialog.tsx';
 
-/** What has to be said or asked about a file that was chosen. */
+/** Loaded when somebody starts a playbook of his own. */
+const StartDialog = lazy(async () => ({ default: (await import('../start/StartDialog.tsx')).StartDialog }));
+
+/** What has to be said or asked about a file that was chosen, or about a playbook that is started. */
 export function FileDialogs({ files }: { readonly files: Files }): ReactElement | null {
   const { talk } = files;
   if (talk === null) return null;
+  if (talk.kind === 'start') {
+    return (
+      <Suspense fallback={null}>
+        <StartDialog onSave={files.save} onStart={files.started} onClose={files.close} />
+      </Suspense>
+    );
+  }
   if (talk.kind === 'refused') return <RefusedDialog name={talk.name} refusals={talk.refusals} onClose={files.close} />;
   return (
     <Dialog title={`Open ${talk.name}?`} onClose={files.close}>

@@ -8,6 +8,8 @@ import { openFile } from './openFile.ts';
 /** What is being asked or said about files. */
 export type FileTalk =
   | { readonly kind: 'refused'; readonly name: string; readonly refusals: readonly Refusal[] }
+  /** A playbook of one's own is being started. */
+  | { readonly kind: 'start' }
   /** The open playbook has changes that are in no file. */
   | { readonly kind: 'ask'; readonly name: string; readonly playbook: Playbook };
 
@@ -18,6 +20,10 @@ export interface Files {
   readonly openAnyway: () => void;
   readonly close: () => void;
   readonly save: () => void;
+  /** Asks for what a playbook of one's own begins with. */
+  readonly start: () => void;
+  /** Puts the playbook that was started on the board; true when it is there. */
+  readonly started: (playbook: Playbook) => boolean;
 }
 
 /** The one way files come in and go out. */
@@ -63,5 +69,19 @@ export function useFiles(): Files {
   }, [talk, put]);
 
   const close = useCallback(() => setTalk(null), []);
-  return useMemo(() => ({ talk, choose, openAnyway, close, save }), [talk, choose, openAnyway, close, save]);
+  const start = useCallback(() => setTalk({ kind: 'start' }), []);
+
+  const started = useCallback(
+    (playbook: Playbook): boolean => {
+      const opened = store.open(playbook, `started the playbook of ${playbook.team.name}`);
+      notices.say(opened.ok ? 'Started. Undo brings back what was open.' : problemText(opened.problem));
+      return opened.ok;
+    },
+    [store, notices],
+  );
+
+  return useMemo(
+    () => ({ talk, choose, openAnyway, close, save, start, started }),
+    [talk, choose, openAnyway, close, save, start, started],
+  );
 }
