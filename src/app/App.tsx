@@ -1,10 +1,11 @@
-import { lazy, Suspense, useState, type DragEvent, type ReactElement } from 'react';
+import { lazy, Suspense, useCallback, useState, type DragEvent, type ReactElement } from 'react';
 import { ActionDialogs, useActionDialogs } from './actions/ActionDialogs.tsx';
 import { Banners } from './Banners.tsx';
 import { BoardPanel } from './board/BoardPanel.tsx';
 import { CallPanel } from './call/CallPanel.tsx';
 import { FileDialogs } from './dialogs/FileDialogs.tsx';
 import { useFiles } from './files/useFiles.ts';
+import { useGuide } from './guide/useGuide.ts';
 import { Header } from './header/Header.tsx';
 import type { Screen } from './header/screens.ts';
 import { PlayersPanel } from './players/PlayersPanel.tsx';
@@ -24,23 +25,28 @@ const Desk = lazy(async () => ({ default: (await import('./desk/Desk.tsx')).Desk
 /** Loaded when a room is first quizzed. */
 const QuizScreen = lazy(async () => ({ default: (await import('./quiz/QuizScreen.tsx')).QuizScreen }));
 
+/** Loaded on the first visit, and when it is asked for. */
+const Guide = lazy(async () => ({ default: (await import('./guide/Guide.tsx')).Guide }));
+
 /** The whole screen. */
 export function App({ damaged }: { readonly damaged: Started['damaged'] }): ReactElement {
   const files = useFiles();
   const model = useBoardModel();
   const [printing, setPrinting] = useState(false);
   const [screen, setScreen] = useState<Screen>('board');
-  const actions = useActionDialogs({ files, screen, onScreen: setScreen, onPrint: () => setPrinting(true) });
+  const guide = useGuide();
+  const onPrint = useCallback(() => setPrinting(true), []);
+  const onBoard = useCallback(() => setScreen('board'), []);
+  const actions = useActionDialogs({ files, screen, onScreen: setScreen, onPrint, onGuide: guide.begin });
   return (
     <div className="app" onDragOver={allowFiles} onDrop={(event) => dropFile(event, files.choose)}>
-      <Header
-        files={files}
-        screen={screen}
-        onScreen={setScreen}
-        onPrint={() => setPrinting(true)}
-        onMore={actions.onMore}
-      />
+      <Header files={files} screen={screen} onScreen={setScreen} onPrint={onPrint} onMore={actions.onMore} />
       <Banners damaged={damaged} />
+      {guide.shown && (
+        <Suspense fallback={null}>
+          <Guide screen={screen} printing={printing} onBoard={onBoard} onEnd={guide.end} />
+        </Suspense>
+      )}
       <Suspense fallback={<main className="workspace-empty" aria-busy="true" />}>
         <Shown screen={screen} model={model} onStart={files.start} onScreen={setScreen} />
       </Suspense>

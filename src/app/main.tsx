@@ -11,6 +11,7 @@ import './styles/rules.css';
 import './styles/actions.css';
 import './styles/walk.css';
 import './styles/quiz.css';
+import './styles/guide.css';
 import { createRoot } from 'react-dom/client';
 import { App } from './App.tsx';
 import { ErrorBoundary } from './ErrorBoundary.tsx';

@@ -3,20 +3,19 @@ import { useCallback, type ReactElement } from 'react';
 import { Layer, Shape, Stage } from 'react-konva/lib/ReactKonvaCore';
 import type { Scene, Theme } from '../scene/index.ts';
 import { paintScene } from './paint/paintScene.ts';
-import type { Size, Viewport } from './viewport.ts';
+import { fitViewport, type Size } from './viewport.ts';
 
 interface Props {
   readonly scene: Scene;
   readonly theme: Theme;
-  readonly viewport: Viewport;
   readonly size: Size;
 }
 
 /** The field to be looked at; nothing on it can be moved. Hidden from screen readers: what it shows is said beside it. */
-export function FieldPicture({ scene, theme, viewport, size }: Props): ReactElement {
+export function FieldPicture({ scene, theme, size }: Props): ReactElement {
   const paint = useCallback(
-    (context: Context) => paintScene(context._context, scene, theme, viewport),
-    [scene, theme, viewport],
+    (context: Context) => paintScene(context._context, scene, theme, fitViewport(scene.bounds, size, false)),
+    [scene, theme, size],
   );
   return (
     <div aria-hidden="true">

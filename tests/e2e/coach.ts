@@ -12,10 +12,16 @@ export const expect = plainExpect.configure({ timeout: 20_000 });
 export const test = base.extend({
   page: async ({ page, baseURL }, use) => {
     const complaints = watch(page, baseURL ?? '');
+    await page.addInitScript(skipFirstSteps);
     await use(page);
     expect(complaints).toEqual([]);
   },
 });
+
+/** Every test is a first visit; only the test of the first steps wants to see them. */
+function skipFirstSteps(): void {
+  if (sessionStorage.getItem('first-steps-wanted') === null) localStorage.setItem('gapwright-first-steps', 'over');
+}
 
 /** Collects what a page complains of, for tests that open a second one. */
 export function watch(page: Page, baseURL: string): string[] {

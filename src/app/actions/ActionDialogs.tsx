@@ -17,12 +17,12 @@ interface Dialogs {
 /** The list of actions, its keys at work, and whether one of its two dialogs is open. */
 export function useActionDialogs(page: Omit<PageDoors, 'onPalette' | 'onKeys'>): Dialogs {
   const [asked, setAsked] = useState<Dialogs['asked']>(null);
-  const { files, screen, onScreen, onPrint } = page;
+  const { files, screen, onScreen, onPrint, onGuide } = page;
   const onMore = useCallback(() => setAsked('palette'), []);
   const onClose = useCallback(() => setAsked(null), []);
   const doors = useMemo(
-    () => ({ files, screen, onScreen, onPrint, onPalette: onMore, onKeys: () => setAsked('keys') }),
-    [files, screen, onScreen, onPrint, onMore],
+    () => ({ files, screen, onScreen, onPrint, onGuide, onPalette: onMore, onKeys: () => setAsked('keys') }),
+    [files, screen, onScreen, onPrint, onGuide, onMore],
   );
   const actions = useActions(doors);
   useKeys(actions);

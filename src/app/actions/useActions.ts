@@ -17,6 +17,7 @@ export interface PageDoors {
   readonly onPrint: () => void;
   readonly onPalette: () => void;
   readonly onKeys: () => void;
+  readonly onGuide: () => void;
 }
 
 /** Everything that can be done from anywhere, in one list. */
@@ -49,7 +50,7 @@ interface Travel {
 }
 
 function ofPlaybook(doors: PageDoors, { undo, redo, undoable, redoable }: Travel): readonly Action[] {
-  const { files, onPrint, onPalette, onKeys } = doors;
+  const { files, onPrint, onPalette, onKeys, onGuide } = doors;
   return [
     { ...USUAL, id: 'undo', title: 'Undo', keys: ['$mod+z'], disabled: !undoable, run: undo },
     { ...USUAL, id: 'redo', title: 'Redo', keys: ['$mod+Shift+z', '$mod+y'], disabled: !redoable, run: redo },
@@ -58,6 +59,7 @@ function ofPlaybook(doors: PageDoors, { undo, redo, undoable, redoable }: Travel
     { ...USUAL, id: 'print', title: 'Print sheets for a room', keys: ['$mod+p'], run: onPrint },
     { ...USUAL, id: 'palette', group: 'Help', title: 'Find anything to do', keys: ['$mod+k'], run: onPalette },
     { ...USUAL, id: 'keys', group: 'Help', title: 'All keys', keys: ['$mod+/'], run: onKeys },
+    { ...USUAL, id: 'guide', group: 'Help', title: 'Show the first steps', run: onGuide },
   ];
 }
 

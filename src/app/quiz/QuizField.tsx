@@ -1,5 +1,5 @@
 import { useMemo, type ReactElement } from 'react';
-import { FieldPicture, fitViewport } from '../../editor/index.ts';
+import { FieldPicture } from '../../editor/index.ts';
 import type { Analysis, RoleId } from '../../engine/index.ts';
 import { buildScene, buildStanceScene, LIGHT_THEME, WHOLE_PICTURE, type SceneOptions } from '../../scene/index.ts';
 import { useSize } from '../parts/useSize.ts';
@@ -24,9 +24,7 @@ export function QuizField({ analysis, role, answered }: Props): ReactElement {
   }, [analysis, role, answered]);
   return (
     <div className="field-frame quiz-field" ref={ref}>
-      {size !== null && size.width > 0 && (
-        <FieldPicture scene={scene} theme={LIGHT_THEME} viewport={fitViewport(scene.bounds, size, false)} size={size} />
-      )}
+      {size !== null && size.width > 0 && <FieldPicture scene={scene} theme={LIGHT_THEME} size={size} />}
     </div>
   );
 }

@@ -1,3 +1,5 @@
+import { forgetDevice, readDevice, writeDevice } from '../parts/device.ts';
+
 /** How one quiz went, as it is kept on this device. */
 export interface QuizResult {
   /** "2026-11-26". */
@@ -8,39 +10,31 @@ export interface QuizResult {
   readonly of: number;
 }
 
-const KEY = 'gapwright-quiz';
+const NAME = 'quiz';
 
 /** More than a season of them is of no use. */
 const MOST = 200;
 
 /** The results kept on this device, the latest first. None: there are none, or this browser keeps nothing. */
 export function keptResults(): readonly QuizResult[] {
-  const text = attempt(() => localStorage.getItem(KEY));
-  if (text === null) return [];
-  const value = attempt((): unknown => JSON.parse(text));
+  const value = parsed(readDevice(NAME) ?? '[]');
   return Array.isArray(value) ? value.filter(isResult) : [];
 }
 
 /** Keeps a result before those that are there. False: this browser keeps nothing. */
 export function keepResult(result: QuizResult): boolean {
-  const all = [result, ...keptResults()].slice(0, MOST);
-  return (
-    attempt(() => {
-      localStorage.setItem(KEY, JSON.stringify(all));
-      return true;
-    }) === true
-  );
+  return writeDevice(NAME, JSON.stringify([result, ...keptResults()].slice(0, MOST)));
 }
 
 /** Forgets every result. */
 export function forgetResults(): void {
-  attempt(() => localStorage.removeItem(KEY));
+  forgetDevice(NAME);
 }
 
-/** A browser may refuse storage altogether, or hold a text that somebody else wrote there: both mean that nothing is kept. */
-function attempt<Value>(step: () => Value): Value | null {
+/** Anybody may have written there: what cannot be read counts as nothing. */
+function parsed(text: string): unknown {
   try {
-    return step();
+    return JSON.parse(text);
   } catch {
     return null;
   }

@@ -24,6 +24,8 @@ export interface Session {
   readonly notices: Notices;
   /** The playbook as it last went to or came from a file; anything else is in no file. */
   readonly inFile: InFile;
+  /** True: nothing was kept here, so whoever opened the page sees the demo, perhaps for the first time. */
+  readonly firstVisit: boolean;
   /** The clock, which only the app may read. */
   readonly now: () => Date;
 }

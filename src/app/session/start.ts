@@ -47,6 +47,7 @@ export async function start(): Promise<Started> {
     saver,
     notices,
     inFile: inFileFrom(kept === null ? playbook : null),
+    firstVisit: kept === null && tab === 'writer',
     now,
   };
   const damaged =
