@@ -8,6 +8,7 @@ import './styles/panels.css';
 import './styles/menu.css';
 import './styles/desk.css';
 import './styles/rules.css';
+import './styles/pressures.css';
 import './styles/actions.css';
 import './styles/walk.css';
 import './styles/quiz.css';

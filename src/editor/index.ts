@@ -1,9 +1,11 @@
 /** Where pixels and pointers exist: the field as a picture, the players as a list, and the tools that move them. */
 export { FieldPicture } from './FieldPicture.tsx';
 export { FieldStage, type Moving } from './FieldStage.tsx';
+export { pickGround, type PickGround } from './hitPlaces.ts';
+export { PickLayer } from './PickLayer.tsx';
 export { PlayerList, type ManRow } from './PlayerList.tsx';
 export { SpotFields } from './SpotFields.tsx';
-export { MOST_ZOOM, shoved, ZOOM_STEP, zoomedInMiddle, type Camera, type Sight } from './camera.ts';
+export { MOST_ZOOM, shoved, viewportOf, ZOOM_STEP, zoomedInMiddle, type Camera, type Sight } from './camera.ts';
 export { nearestLine, unsnapped, type Snapped, type SnapLine } from './snap.ts';
 export {
   ARRANGEMENTS,
@@ -11,7 +13,11 @@ export {
   NUDGE,
   BIG_NUDGE,
   nudge,
+  pickChoices,
+  pickStep,
   type Arrangement,
   type EditorCommand,
+  type PickChoice,
+  type PickEvent,
 } from './tools/index.ts';
-export type { Area, Pixel } from './viewport.ts';
+export type { Area, Pixel, Size, Viewport } from './viewport.ts';

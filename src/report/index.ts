@@ -27,6 +27,14 @@ export { makeLexicon, type Lexicon } from './words/lexicon.ts';
 export { makeRuleWords, type RuleWords } from './words/rules.ts';
 export { COMMON_WORDS, type StaffWords, type TechniqueLabel } from './words/staffWords.ts';
 export { techniqueNumber, type Standing } from './words/technique.ts';
-export { BODY_WORDS, LEVERAGE_WORDS, ROOM_WORDS, SPOT_WORDS, SUPPORT_WORDS, ZONE_WORDS } from './words/names.ts';
+export {
+  BODY_WORDS,
+  LEVERAGE_WORDS,
+  ROOM_WORDS,
+  SPOT_WORDS,
+  SUPPORT_WORDS,
+  ZONE_WORDS,
+  zoneName,
+} from './words/names.ts';
 export { landmarkText } from './words/landmarks.ts';
 export { SEVERITY_WORDS, STATUS_WORDS, VERDICT_WORDS } from './words/verdicts.ts';

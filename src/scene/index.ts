@@ -6,6 +6,7 @@ export { flipScene, flipShape, turned } from './flip.ts';
 export { dashesOf, pathData, polygonData, tipOf, type ToUnits } from './geometry.ts';
 export { LEGEND, legendOf, type LegendEntry } from './legend.ts';
 export { VIEWS, WHOLE_PICTURE, type Lit, type SceneOptions, type View } from './options.ts';
+export { zoneRings, type ZoneRing } from './zoneRings.ts';
 export { LIGHT_THEME, lineWidth, markColour, PAPER_THEME, roleOfInk, textColour, type Theme } from './theme.ts';
 export { DOUBLE, toSvg, type SvgOptions } from './toSvg.ts';
 export { buildWalkScene, shapesAt, type WalkScene } from './walkScene.ts';

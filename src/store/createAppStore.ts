@@ -61,6 +61,7 @@ const FIRST_VIEW: View = {
   overlay: null,
   answers: false,
   chosen: { pressures: null, coverages: null, roles: null },
+  picking: null,
   opponent: null,
 };
 

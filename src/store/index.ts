@@ -1,7 +1,7 @@
 /** What the app knows and how it changes. Commands are pure functions of the playbook; nothing in here knows React. */
 export { createAnalyst, standings, type Analyst } from './analyst.ts';
 export { fitBoard, looksShown, partsOf, sameCombination, sameParts, standInCall } from './board.ts';
-export { deleteCall, keepCall, nextCallId, renameCall, updateCall } from './commands/calls.ts';
+export { deleteCall, keepCall, nextCallId, renameCall, setCallParts, updateCall } from './commands/calls.ts';
 export { copySpots, pasteSpots } from './clip.ts';
 export { clearHand, clearSomeHands } from './commands/defence.ts';
 export {
@@ -27,6 +27,17 @@ export { newRole, setRoleLetter, setRoleMate, setRoleRoom, setRoleSide } from '.
 export { LEAST_REASON, takeBack, waive, type Waived } from './commands/waivers.ts';
 export { copyEntry, deleteEntry, nextEntry, nextIds, renameEntry } from './commands/entries.ts';
 export { keptPoint } from './commands/points.ts';
+export {
+  giveJob,
+  newPressure,
+  retell,
+  setCallSide,
+  setCases,
+  setPressureParts,
+  tellMan,
+  untell,
+  type PressureParts,
+} from './commands/pressures.ts';
 export { renamePlaybook } from './commands/playbook.ts';
 export { createAppStore, type AppStore, type Commit } from './createAppStore.ts';
 export { moveMan, moveMen } from './moves.ts';
@@ -44,6 +55,8 @@ export type {
   Lit,
   Man,
   Overlay,
+  Picking,
+  PickPlace,
   Preview,
   Standing,
   Step,

@@ -18,6 +18,8 @@ export type CommandProblem =
   | { readonly kind: 'reason-short'; readonly least: number }
   /** What was suggested fits no longer: something has changed since, or it is so already. */
   | { readonly kind: 'no-longer' }
+  /** The call side needs at least one step. */
+  | { readonly kind: 'last-step' }
   /** A file of the changed playbook would not open again: a limit is passed, say. */
   | { readonly kind: 'not-savable'; readonly refusals: readonly Refusal[] }
   /** A front has eleven men. */

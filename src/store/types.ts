@@ -12,6 +12,7 @@ import type {
   PressureId,
   RoleId,
   Turn,
+  Zone,
 } from '../engine/index.ts';
 import type { OpponentId, Playbook } from '../document/index.ts';
 
@@ -103,6 +104,20 @@ export interface Chosen {
   readonly roles: RoleId | null;
 }
 
+/** A place of the field that a job can be picked by. */
+export type PickPlace =
+  | { readonly kind: 'gap'; readonly gap: Gap }
+  | { readonly kind: 'zone'; readonly zone: Zone; readonly side: Place }
+  | { readonly kind: 'receiver'; readonly player: PlayerId }
+  | { readonly kind: 'passer' };
+
+/** A job that is being picked on the field: first the man, then the place. Nothing is changed yet. */
+export interface Picking {
+  readonly pressure: PressureId;
+  readonly man: RoleId | null;
+  readonly place: PickPlace | null;
+}
+
 /** How the coach looks at it. */
 export interface View {
   /** True: half a turn, the offence below. */
@@ -122,6 +137,8 @@ export interface View {
   /** True: a line to every receiver from the man who answers him. */
   readonly answers: boolean;
   readonly chosen: Chosen;
+  /** Null: no job is being picked on the field. */
+  readonly picking: Picking | null;
   /** Only this opponent's looks are shown; null: all. */
   readonly opponent: OpponentId | null;
 }

@@ -43,7 +43,7 @@ test.each<[string, Who]>([
   ['E (left end)', man('end-l')],
   // Both men of the group are an E, so the letter is enough.
   ['the call-side E', ofGroup('ends', 'call')],
-  ['the away-side S or J', ofGroup('outsiders', 'away')],
+  ['the away-side outside backer', ofGroup('outsiders', 'away')],
   ['a man who is not in this playbook', { kind: 'role', role: asRoleId('gone') }],
   ['a man who is not in this playbook', { kind: 'group', group: asGroupId('gone'), side: 'call' }],
 ])('who: %s', (text, who) => {
@@ -220,7 +220,7 @@ describe('what a pressure tells a man', () => {
       ],
     };
     expect(words.tell(tell)).toBe(
-      'The call-side S or J: if the end man on my side is detached and there are at least 3 receivers on the call side, ' +
+      'The call-side outside backer: if the end man on my side is detached and there are at least 3 receivers on the call side, ' +
         'rush the C gap call side; if there are at least 3 receivers on the call side, slant to the B gap call side ' +
         '(line movement); otherwise rush the A gap call side (follows from the others)',
     );
@@ -246,8 +246,8 @@ describe('what a pressure tells a man', () => {
 
   test('tracks, zones and receivers are said from the call', () => {
     expect(ANVIL.tells.map(words.tell)).toEqual([
-      'The call-side S or J: rush the edge gap call side, spill; contain on a pass',
-      'The call-side M or W: rush the B gap call side off the outside hip of the call-side E',
+      'The call-side outside backer: rush the edge gap call side, spill; contain on a pass',
+      'The call-side inside backer: rush the B gap call side off the outside hip of the call-side E',
       'The call-side E: slant to the A gap call side (line movement)',
       'N: slant to the A gap away side (line movement)',
     ]);
@@ -256,7 +256,7 @@ describe('what a pressure tells a man', () => {
       'The away-side C: drop to the deep third away side',
       'The call-side F or R: drop to the seam call side; force; edge gap call side if nobody has it',
       'The away-side F or R: drop to the deep middle',
-      'The away-side S or J: man on #2 away side; force; edge gap away side against the run',
+      'The away-side outside backer: man on #2 away side; force; edge gap away side against the run',
     ]);
   });
 });
@@ -297,7 +297,7 @@ test.each<[string, Parameters<typeof words.need>[0]]>([
 
 test('who forces on which side', () => {
   expect(words.forces(setupOf().coverage.tells)).toBe(
-    'Force on the call side: the call-side F or R; on the away side: the away-side S or J',
+    'Force on the call side: the call-side F or R; on the away side: the away-side outside backer',
   );
   expect(words.forces([])).toBe('Force on the call side: nobody is told to; on the away side: nobody is told to');
 });

@@ -1,4 +1,4 @@
-import type { ReactElement } from 'react';
+import { lazy, Suspense, type ReactElement } from 'react';
 import type { Camera } from '../../editor/index.ts';
 import { ZOOMS } from '../../store/index.ts';
 import { Radios } from '../parts/Choice.tsx';
@@ -16,6 +16,9 @@ import { LookStrip } from './LookStrip.tsx';
 import { useCamera } from './useCamera.ts';
 import { ZOOM_WORDS } from './zoomWords.ts';
 
+/** Loaded when a job is first picked on the field. */
+const PickPanel = lazy(async () => ({ default: (await import('../desk/pressures/PickPanel.tsx')).PickPanel }));
+
 interface Props {
   readonly model: BoardModel;
   readonly placing: boolean;
@@ -30,10 +33,19 @@ export function BoardPanel({ model, placing, onPlaced }: Props): ReactElement {
     <section className="panel board-panel" aria-labelledby="board-title">
       <BoardHead model={model} camera={camera} onCamera={setCamera} />
       <Field model={model} walk={walk} camera={camera} onCamera={setCamera} placing={placing} onPlaced={onPlaced} />
-      <WalkBar walk={walk} />
-      <Legend scene={model.shown.scene} />
-      <GapRow gaps={model.shown.report.gaps} turned={model.state.view.turned} />
-      <LookStrip state={model.state} />
+      {model.state.view.picking === null ? (
+        <>
+          <WalkBar walk={walk} />
+          <Legend scene={model.shown.scene} />
+          <GapRow gaps={model.shown.report.gaps} turned={model.state.view.turned} />
+          <LookStrip state={model.state} />
+        </>
+      ) : (
+        // The field gets the room of what is not needed now.
+        <Suspense fallback={null}>
+          <PickPanel model={model} />
+        </Suspense>
+      )}
     </section>
   );
 }

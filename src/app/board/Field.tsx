@@ -1,5 +1,5 @@
-import { useMemo, useState, type ReactElement } from 'react';
-import { FieldStage, type Area, type Camera, type EditorCommand, type Moving } from '../../editor/index.ts';
+import { lazy, Suspense, useMemo, useState, type ReactElement } from 'react';
+import { FieldStage, viewportOf, type Area, type Camera, type EditorCommand, type Moving } from '../../editor/index.ts';
 import { LIGHT_THEME, shapesAt } from '../../scene/index.ts';
 import { useSize } from '../parts/useSize.ts';
 import type { BoardModel } from '../session/model.ts';
@@ -8,6 +8,9 @@ import { useWalking, type Walk } from '../walk/useWalk.ts';
 import { ShoveButtons } from './ShoveButtons.tsx';
 import { useMoveMen } from './useMoveMen.ts';
 import { useSnap } from './useSnap.ts';
+
+/** Loaded when a job is first picked on the field. */
+const PickOverlay = lazy(async () => ({ default: (await import('../desk/pressures/PickOverlay.tsx')).PickOverlay }));
 
 interface Props {
   readonly model: BoardModel;
@@ -72,6 +75,11 @@ export function Field({ model, walk, camera, onCamera, placing, onPlaced }: Prop
             onPreview={store.setPreview}
             onCamera={onCamera}
           />
+          {state.view.picking !== null && (
+            <Suspense fallback={null}>
+              <PickOverlay model={model} viewport={viewportOf(sight, camera)} size={sight.size} />
+            </Suspense>
+          )}
           {camera !== null && <ShoveButtons sight={sight} camera={camera} onCamera={onCamera} />}
         </>
       )}

@@ -1,6 +1,7 @@
 import type { ReactElement } from 'react';
 import type { Entry, Section } from '../../store/index.ts';
 import { NewCoverage } from './coverages/NewCoverage.tsx';
+import { NewPressure } from './pressures/NewPressure.tsx';
 import { NewFront } from './fronts/NewFront.tsx';
 import { NewRole } from './roles/NewRole.tsx';
 
@@ -12,7 +13,7 @@ interface Props {
 
 /** Whether a new entry of that section is made in a dialog here. */
 export function isMadeHere(section: Section): boolean {
-  return section === 'fronts' || section === 'coverages' || section === 'roles';
+  return section === 'pressures' || section === 'fronts' || section === 'coverages' || section === 'roles';
 }
 
 /** Asks what a new entry of a section needs to begin with. */
@@ -25,6 +26,7 @@ export function NewEntry({ section, onMade, onClose }: Props): ReactElement | nu
     case 'roles':
       return <NewRole onMade={onMade} onClose={onClose} />;
     case 'pressures':
+      return <NewPressure onMade={onMade} onClose={onClose} />;
     case 'looks':
       return null;
   }

@@ -4,6 +4,7 @@ import type { Entry } from '../../store/index.ts';
 /** Each is loaded when its section is first opened. */
 const FrontDesk = lazy(async () => ({ default: (await import('./fronts/FrontDesk.tsx')).FrontDesk }));
 const CoverageDesk = lazy(async () => ({ default: (await import('./coverages/CoverageDesk.tsx')).CoverageDesk }));
+const PressureDesk = lazy(async () => ({ default: (await import('./pressures/PressureDesk.tsx')).PressureDesk }));
 const RoleDesk = lazy(async () => ({ default: (await import('./roles/RoleDesk.tsx')).RoleDesk }));
 
 /** The editor of the entry that is chosen in a section's list. */
@@ -20,6 +21,7 @@ function editorOf(entry: Entry): ReactElement | null {
     case 'roles':
       return <RoleDesk id={entry.id} />;
     case 'pressures':
+      return <PressureDesk id={entry.id} />;
     case 'looks':
       return null;
   }

@@ -23,16 +23,20 @@ interface SelectProps<Value extends string> {
   readonly hint?: string;
   /** Its words are long: it gets a line of its own where there are two in a line. */
   readonly wide?: boolean;
+  /** True: the label is for those who hear it. */
+  readonly hideLabel?: boolean;
   readonly onChoose: (value: Value | null) => void;
 }
 
 /** A labelled list to choose one from. */
 export function Select<Value extends string>(props: SelectProps<Value>): ReactElement {
-  const { label, value, options, none, disabled = false, hint, wide = false, onChoose } = props;
+  const { label, value, options, none, disabled = false, hint, wide = false, hideLabel = false, onChoose } = props;
   const id = useId();
   return (
     <div className={wide ? 'field is-wide-field' : 'field'}>
-      <label htmlFor={id}>{label}</label>
+      <label htmlFor={id} className={hideLabel ? 'unseen' : undefined}>
+        {label}
+      </label>
       <select
         id={id}
         value={value ?? ''}

@@ -19,6 +19,8 @@ export function problemText(problem: CommandProblem): string {
       return `Not done: say why in at least ${problem.least} characters`;
     case 'no-longer':
       return 'Not done: this no longer fits, or it is so already';
+    case 'last-step':
+      return 'Not done: the call side needs at least one step';
     case 'not-savable':
       return `Not done: ${problem.refusals.map(refusalText).join('; ')}`;
     case 'not-eleven':

@@ -1,5 +1,4 @@
 import { compareBy } from '../../base/index.ts';
-import { allHold } from '../resolve/holds.ts';
 import { findWho } from '../resolve/who.ts';
 import type {
   Aligned,
@@ -8,7 +7,6 @@ import type {
   Coverage,
   Gap,
   GapRef,
-  LookTest,
   PlayerId,
   Pressure,
   RoleId,
@@ -18,19 +16,16 @@ import type {
   Who,
 } from '../types/index.ts';
 import type { Side } from '../vocabulary.ts';
-import { casesOf } from './applyEdit.ts';
 import type { Half } from './edit.ts';
+import { manNames } from '../naming.ts';
 import { gapOrder, manOrder, playerOrder } from './orders.ts';
+import { holdFor, tellHere, type TellHere } from './tellHere.ts';
 import { turnedCase } from './turnAround.ts';
 
-/** What a pressure tells a man in this look: the name it has for him, all his cases, and which of them holds. */
-export interface TellInForce {
+/** What one of the two pressures tells a man in this look. */
+export interface TellInForce extends TellHere {
   readonly which: Half;
   readonly pressure: Pressure;
-  readonly who: Who;
-  readonly cases: readonly TellCase[];
-  readonly at: number;
-  readonly now: TellCase;
 }
 
 /** What the other pressure tells a man: all his cases, and the one that holds here. */
@@ -80,16 +75,8 @@ export function gapRef(gap: Gap, callSide: Side): GapRef {
 
 /** The name a rule has for a man: of two of a group the one on that side, else the man himself. */
 export function nameOf(role: RoleId, callSide: Side, aligned: ReadonlyMap<RoleId, Aligned>): Who {
-  const group = aligned.get(role)?.role.group;
-  if (group === undefined) return { kind: 'role', role };
-  const names = (['call', 'away'] as const)
-    .map((side): Who => ({ kind: 'group', group, side }))
-    .filter((who) => {
-      const man = findWho(who, callSide, aligned);
-      return man.ok && man.value === role;
-    });
-  const [name] = names;
-  return name !== undefined && names.length === 1 ? name : { kind: 'role', role };
+  const [him, byGroup, ...others] = manNames(role, callSide, aligned).toReversed();
+  return byGroup !== undefined && others.length === 0 ? byGroup : (him ?? { kind: 'role', role });
 }
 
 const decided = (side: SideDecision | undefined): Side | null => (side?.kind === 'decided' ? side.side : null);
@@ -100,23 +87,13 @@ export function makeBench(analysis: Analysis): Bench {
   const sideOf = (which: Half): Side | null => decided(analysis[which]?.side);
   const lean = sideOf('first') ?? sideOf('second');
   const shell = shellOf(analysis, sideOf);
-  const holds = (when: readonly LookTest[], callSide: Side, role: RoleId): boolean => {
-    const place = aligned.get(role)?.place ?? 'middle';
-    return allHold(when, { facts: analysis.facts, callSide, mySide: place === 'middle' ? null : place });
-  };
+  const lined = { facts: analysis.facts, aligned };
   const tellInForce = (which: Half, role: RoleId): TellInForce | null => {
     const pressure = analysis.setup[which];
     const side = sideOf(which);
     if (pressure === null || side === null) return null;
-    for (const { who } of pressure.tells) {
-      const man = findWho(who, side, aligned);
-      if (!man.ok || man.value !== role) continue;
-      const cases = casesOf(pressure, who);
-      const at = cases.findIndex((each) => holds(each.when, side, role));
-      const now = cases[at];
-      if (now !== undefined) return { which, pressure, who, cases, at, now };
-    }
-    return null;
+    const told = tellHere(pressure, role, side, lined);
+    return told === null ? null : { which, pressure, ...told };
   };
   const men = [...analysis.assignments].sort(manOrder(lean));
   const rank = new Map(men.map((man, index) => [man.aligned.role.id, index]));
@@ -138,7 +115,8 @@ export function makeBench(analysis: Analysis): Bench {
       if (side === null) return null;
       for (const { who, cases } of coverage.tells) {
         const man = findWho(who, side, aligned);
-        const found = man.ok && man.value === role ? cases.find((each) => holds(each.when, side, role)) : undefined;
+        const found =
+          man.ok && man.value === role ? cases.find((each) => holdFor(each.when, role, side, lined)) : undefined;
         if (found !== undefined) return found.job;
       }
       return null;

@@ -4,6 +4,7 @@ export { crossings, MEET_WITHIN, MEET_WITHIN_SECONDS, type Crossing } from './cr
 export { movesOfDraft } from './draftMoves.ts';
 export { errandOf, fitJob, passJob } from './errands.ts';
 export { tenth } from './estimate.ts';
+export { landmarkOf } from './geometry/zones.ts';
 export { bitsOfPiece, curvePiece, type Piece } from './geometry/curve.ts';
 export type { Ground, Runner, Way } from './geometry/ground.ts';
 export { lanesOf, type Lanes } from './geometry/lanes.ts';

@@ -48,8 +48,24 @@ export function defenderWords(roles: readonly Role[]): DefenderWords {
   };
 }
 
-/** Both men of a group often have one letter; then he is "the call-side E". */
+/**
+ * Both men of a group often have one letter; then he is "the call-side E". Where the letters differ he is called by what the
+ * names of the first two end with: "the call-side outside backer"; and where they share no word, by the letters.
+ */
 function groupText(group: GroupId, side: 'call' | 'away', roles: readonly Role[]): string {
-  const letters = [...new Set(roles.filter((role) => role.group === group).map((role) => role.letter))];
-  return letters.length === 0 ? NOT_IN_PLAYBOOK : `the ${side}-side ${listed(letters, '', 'or')}`;
+  const men = roles.filter((role) => role.group === group);
+  const letters = [...new Set(men.map((role) => role.letter))];
+  if (letters.length === 0) return NOT_IN_PLAYBOOK;
+  const shared = letters.length > 1 ? sharedEnd(men.slice(0, 2).map(({ name }) => name)) : '';
+  return `the ${side}-side ${shared === '' ? listed(letters, '', 'or') : shared}`;
+}
+
+/** The words two names end with: "outside backer" of "Strong outside backer" and "Weak outside backer". Lower case. */
+function sharedEnd(names: readonly string[]): string {
+  const [first = [], second = []] = names.map((name) => name.toLowerCase().split(/\s+/).toReversed());
+  const differs = first.findIndex((word, index) => word !== second[index]);
+  return first
+    .slice(0, differs === -1 ? first.length : differs)
+    .toReversed()
+    .join(' ');
 }

@@ -16,7 +16,7 @@ interface DrawnZone {
 }
 
 /** Words in the rings; the staff's own words stand in the tables. */
-const NAMES: Readonly<Record<Zone, string>> = {
+export const ZONE_NAMES: Readonly<Record<Zone, string>> = {
   seam: 'seam',
   hook: 'hook',
   hole: 'hole',
@@ -35,7 +35,7 @@ const NAME_SIZE: Yards = 0.78;
 const APART: Yards = 0.15;
 
 /** How far a ring reaches from its middle: as wide as its name, not as wide as the zone. */
-const REACH: Readonly<Record<Zone, readonly [rx: Yards, ry: Yards]>> = {
+export const ZONE_REACH: Readonly<Record<Zone, readonly [rx: Yards, ry: Yards]>> = {
   seam: [2.3, 1.1],
   hook: [2.1, 1.1],
   hole: [2.1, 1.1],
@@ -113,8 +113,8 @@ function isInside(zone: DrawnZone, man: Point, margin: Yards): boolean {
 
 /** The ring of a zone before anything is in its way: where the way to it ends. */
 function ringOf({ drawn, job }: Drop, { points }: Way): DrawnZone {
-  const [rx, ry] = REACH[job.zone];
-  return { at: points.at(-1) ?? drawn.aligned, rx, ry, name: NAMES[job.zone] };
+  const [rx, ry] = ZONE_REACH[job.zone];
+  return { at: points.at(-1) ?? drawn.aligned, rx, ry, name: ZONE_NAMES[job.zone] };
 }
 
 /** A drop with the ring of its zone, before it is placed. */

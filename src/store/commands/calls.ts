@@ -6,6 +6,7 @@ import type { CommandProblem } from '../problems.ts';
 import type { CallParts } from '../types.ts';
 import { freshId, withEntry } from './lists.ts';
 import { freeName } from './names.ts';
+import { keptTags } from './tags.ts';
 
 /** The id the next kept call gets: the first number nobody has. The same playbook always gives the same one. */
 export function nextCallId(playbook: Playbook): CallId {
@@ -54,6 +55,16 @@ export function renameCall(
   const name = freeName(playbook.calls, args.name, args.call, 'call');
   if (!name.ok) return name;
   return withCall(playbook, args.call, (call) => ({ ...call, name: name.value }));
+}
+
+/** Says on which day of camp a kept call is put in, and what it is tagged with. */
+export function setCallParts(
+  playbook: Playbook,
+  args: { readonly call: CallId; readonly parts: Partial<Pick<Call, 'tags' | 'installDay'>> },
+): Result<Playbook, CommandProblem> {
+  const { tags } = args.parts;
+  const kept = tags === undefined ? args.parts : { ...args.parts, tags: keptTags(tags) };
+  return withCall(playbook, args.call, (call) => ({ ...call, ...kept }));
 }
 
 /** Takes a kept call out of the playbook, its check-outs with it. Refused while another call checks to it. */

@@ -11,6 +11,8 @@ const MOST_STEPS = 20;
 interface Props {
   /** Whose steps they are, for those who hear it: "of the call side". */
   readonly of: string;
+  /** Said before the first step, and before each of the others; left out where only those who hear it need it. */
+  readonly leads?: readonly [first: string, then: string];
   readonly steps: readonly SideStep[];
   /** The roles whose side a step may follow: those that have one, and not the role itself. */
   readonly roles: readonly Role[];
@@ -20,7 +22,7 @@ interface Props {
 }
 
 /** The steps that pick a side, in order: the first one that decides wins. */
-export function SideSteps({ of, steps, roles, words, disabled, onChange }: Props): ReactElement {
+export function SideSteps({ of, leads, steps, roles, words, disabled, onChange }: Props): ReactElement {
   const all = choices(roles);
   const groups = optionGroups(all, words);
   return (
@@ -37,8 +39,8 @@ export function SideSteps({ of, steps, roles, words, disabled, onChange }: Props
     >
       {(step, index) => (
         <PickList
-          label={`${index === 0 ? 'First' : 'Then'}, step ${index + 1} ${of}`}
-          hideLabel
+          label={leads?.[index === 0 ? 0 : 1] ?? `${index === 0 ? 'First' : 'Then'}, step ${index + 1} ${of}`}
+          hideLabel={leads === undefined}
           value={keyOf(step)}
           ownWords={words.step(step)}
           groups={groups}
