@@ -20,4 +20,4 @@ export {
   type PickChoice,
   type PickEvent,
 } from './tools/index.ts';
-export type { Area, Pixel, Size, Viewport } from './viewport.ts';
+export { fitViewport, type Area, type Pixel, type Size, type Viewport } from './viewport.ts';
