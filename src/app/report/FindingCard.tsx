@@ -11,13 +11,15 @@ import { Mends } from './Mends.tsx';
 interface Props {
   readonly row: FindingRow;
   readonly model: BoardModel;
+  /** It was not there before the last change. */
+  readonly isNew: boolean;
   readonly suggestions: Suggestions | undefined;
   readonly onWaive: () => void;
   readonly onApplied: () => void;
 }
 
 /** One finding, and what can be done about it. Pointing at it, or tabbing to it, lights it on the field. */
-export function FindingCard({ row, model, suggestions, onWaive, onApplied }: Props): ReactElement {
+export function FindingCard({ row, model, isNew, suggestions, onWaive, onApplied }: Props): ReactElement {
   const { store } = useSession();
   const { view, readOnly } = model.state;
   const lit = view.lit?.key === row.key ? ' is-lit' : '';
@@ -27,10 +29,11 @@ export function FindingCard({ row, model, suggestions, onWaive, onApplied }: Pro
       data-rule={row.rule}
       {...lightProps(row.key, row, (next) => store.setView({ lit: next }))}
     >
-      <h4>
+      <h5>
         <VerdictMark verdict={row.severity} />
         <span className="severity-word">{VERDICT_NAMES[row.severity]}</span> {row.title}
-      </h4>
+        {isNew && <span className="new-mark">new</span>}
+      </h5>
       <p className="finding-text">{row.text}</p>
       <Mends model={model} title={row.title} suggestions={suggestions} onApplied={onApplied} />
       <div className="finding-tools">

@@ -8,23 +8,26 @@ import { CannotTellSection } from './CannotTell.tsx';
 import { CheckOutSection, ChoiceSection, MotionSection } from './CallNotes.tsx';
 import { CoverageSection } from './Coverage.tsx';
 import { Findings } from './Findings.tsx';
+import { changesText } from './followed.ts';
 import { JobTable } from './JobTable.tsx';
 import { LinemanTable } from './LinemanTable.tsx';
 import { ProtectionsSection, RunsSection } from './Plays.tsx';
 import { Section } from './Section.tsx';
+import { useChanges } from './useChanges.ts';
 import { VerdictBanner } from './VerdictBanner.tsx';
 import { WaivedSection } from './Waived.tsx';
 
 /** What the check says of this call in this look: the verdict, what made it, the line, and folded below all the rest. */
 export function ReportPanel({ model }: { readonly model: BoardModel }): ReactElement {
   const { report, analysis } = model;
+  const changes = useChanges(model);
   return (
     <section className="panel report-panel" aria-labelledby="report-title">
       <h2 id="report-title" className="unseen">
         Report
       </h2>
-      <VerdictBanner report={report} />
-      <Findings model={model} />
+      <VerdictBanner report={report} changed={changesText(changes)} held={model.state.preview !== null} />
+      <Findings model={model} changes={changes} />
       <section aria-labelledby="line-title">
         <h3 id="line-title">The line: what each pressure says</h3>
         <Sides report={report} />
