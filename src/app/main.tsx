@@ -18,6 +18,8 @@ import { App } from './App.tsx';
 import { ErrorBoundary } from './ErrorBoundary.tsx';
 import { SessionContext } from './session/session.ts';
 import { start } from './session/start.ts';
+import { browserDevice, createThemes } from './theme/themes.ts';
+import { ThemesContext } from './theme/useTheme.ts';
 
 /** A canvas does not wait for a font: without this the letters on the field would be measured and drawn in another one. */
 async function fonts(): Promise<void> {
@@ -27,13 +29,16 @@ async function fonts(): Promise<void> {
   ]);
 }
 
+const themes = createThemes(browserDevice());
 const root = document.getElementById('root');
 if (root === null) throw new Error('The page has no place for the app');
 const [{ session, damaged }] = await Promise.all([start(), fonts()]);
 createRoot(root).render(
   <SessionContext value={session}>
-    <ErrorBoundary store={session.store}>
-      <App damaged={damaged} />
-    </ErrorBoundary>
+    <ThemesContext value={themes}>
+      <ErrorBoundary store={session.store}>
+        <App damaged={damaged} />
+      </ErrorBoundary>
+    </ThemesContext>
   </SessionContext>,
 );

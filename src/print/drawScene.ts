@@ -98,7 +98,7 @@ function drawPath(canvas: Canvas, shape: PathShape): void {
   if (tip === null) return;
   doc.path(polygonData(tip.points, tip.filled, canvas.place));
   if (tip.filled) doc.fill(colour);
-  else doc.lineWidth(Math.max(lineWidth(shape), 0.12) * canvas.scale).stroke(colour);
+  else doc.lineWidth(Math.max(lineWidth(PAPER_THEME, shape), 0.12) * canvas.scale).stroke(colour);
 }
 
 function drawClosed(canvas: Canvas, shape: EllipseShape | PolygonShape, outline: () => void): void {
@@ -116,7 +116,7 @@ function stroke(
   colour: string,
   outline: () => void,
 ): void {
-  const width = lineWidth(shape) * scale;
+  const width = lineWidth(PAPER_THEME, shape) * scale;
   const dashes = dashesOf(shape.stroke);
   if (dashes !== null) doc.addContent(`[${dashes.map((dash) => (dash * scale).toFixed(3)).join(' ')}] 0 d`);
   outline();

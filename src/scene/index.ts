@@ -7,6 +7,18 @@ export { dashesOf, pathData, polygonData, tipOf, type ToUnits } from './geometry
 export { LEGEND, legendOf, type LegendEntry } from './legend.ts';
 export { VIEWS, WHOLE_PICTURE, type Lit, type SceneOptions, type View } from './options.ts';
 export { zoneRings, type ZoneRing } from './zoneRings.ts';
-export { LIGHT_THEME, lineWidth, markColour, PAPER_THEME, roleOfInk, textColour, type Theme } from './theme.ts';
+export {
+  DARK_THEME,
+  letterSize,
+  LIGHT_THEME,
+  lineWidth,
+  markColour,
+  PAPER_THEME,
+  PROJECTOR_THEME,
+  roleOfInk,
+  SCREEN_THEMES,
+  textColour,
+  type Theme,
+} from './theme.ts';
 export { DOUBLE, toSvg, type SvgOptions } from './toSvg.ts';
 export { buildWalkScene, shapesAt, type WalkScene } from './walkScene.ts';

@@ -3,7 +3,7 @@ import type { Point } from '../engine/index.ts';
 import { flipScene } from './flip.ts';
 import { dashesOf, numberText, pathData, polygonData, tipOf } from './geometry.ts';
 import type { EllipseShape, LabelShape, PathShape, PolygonShape, Scene, Shape } from './shapes.ts';
-import { lineWidth, markColour, textColour, type Theme } from './theme.ts';
+import { letterSize, lineWidth, markColour, textColour, type Theme } from './theme.ts';
 
 /** Words of a picture stand as high as their capitals: this part of the em, half of it below the middle. */
 const CAPITAL_HEIGHT = 0.7;
@@ -50,7 +50,7 @@ const asIs = (point: Point) => point;
 
 function pathSvg(shape: PathShape, theme: Theme): string {
   const colour = markColour(theme, shape.ink, shape.faint);
-  const width = lineWidth(shape);
+  const width = lineWidth(theme, shape);
   const line = outlined(`path d="${pathData(shape, asIs)}"`, colour, width, shape, theme);
   const tip = tipOf(shape);
   if (tip === null) return line;
@@ -73,7 +73,7 @@ function polygonSvg(shape: PolygonShape, theme: Theme): string {
 function closedSvg(element: string, shape: EllipseShape | PolygonShape, theme: Theme): string {
   const inside = shape.fill === null ? '' : `<${element} fill="${markColour(theme, shape.fill, shape.faint)}"/>`;
   if (shape.line === null) return inside;
-  return inside + outlined(element, markColour(theme, shape.line, shape.faint), lineWidth(shape), shape, theme);
+  return inside + outlined(element, markColour(theme, shape.line, shape.faint), lineWidth(theme, shape), shape, theme);
 }
 
 /** A line of that pattern; a double one is a wide line with a ground-coloured one inside. */
@@ -96,11 +96,12 @@ function outlined(
 export const DOUBLE = { outer: 2.4, inner: 1.1 } as const;
 
 function labelSvg(shape: LabelShape, theme: Theme): string {
+  const size = letterSize(theme, shape);
   const halo = shape.halo
-    ? ` stroke="${theme.colours.ground}" stroke-width="${numberText(shape.size * 0.22)}" paint-order="stroke" stroke-linejoin="round"`
+    ? ` stroke="${theme.colours.ground}" stroke-width="${numberText(size * 0.22)}" paint-order="stroke" stroke-linejoin="round"`
     : '';
-  const baseline = shape.at.y + (shape.size * CAPITAL_HEIGHT) / 2;
-  const place = `x="${numberText(shape.at.x)}" y="${numberText(baseline)}" font-size="${numberText(shape.size)}"`;
+  const baseline = shape.at.y + (size * CAPITAL_HEIGHT) / 2;
+  const place = `x="${numberText(shape.at.x)}" y="${numberText(baseline)}" font-size="${numberText(size)}"`;
   const weight = shape.bold ? ' font-weight="700"' : '';
   const fill = textColour(theme, shape.ink, shape.faint);
   return `<text ${place} text-anchor="middle" fill="${fill}"${weight}${halo}>${escapeXml(shape.text)}</text>`;

@@ -1,28 +1,14 @@
 import { describe, expect, it } from 'vitest';
+import { contrast } from '../contrast.ts';
 import {
   INKS,
-  LIGHT_THEME,
   markColour,
   PAPER_THEME,
   roleOfInk,
+  SCREEN_THEMES,
   textColour,
   type Theme,
 } from '../../src/scene/index.ts';
-
-/** Relative luminance of "#rrggbb". Source: WCAG 2.2, definition of relative luminance. */
-function luminance(colour: string): number {
-  const [red = 0, green = 0, blue = 0] = [1, 3, 5].map((at) => {
-    const part = Number.parseInt(colour.slice(at, at + 2), 16) / 255;
-    return part <= 0.04045 ? part / 12.92 : ((part + 0.055) / 1.055) ** 2.4;
-  });
-  return 0.2126 * red + 0.7152 * green + 0.0722 * blue;
-}
-
-/** Source: WCAG 2.2, definition of contrast ratio. */
-function contrast(one: string, other: string): number {
-  const [light = 0, dark = 0] = [luminance(one), luminance(other)].toSorted((a, b) => b - a);
-  return (light + 0.05) / (dark + 0.05);
-}
 
 describe('the yardstick', () => {
   it('gives 21 : 1 for black on white and 1 : 1 for white on white (WCAG 2.2, contrast ratio)', () => {
@@ -31,7 +17,7 @@ describe('the yardstick', () => {
   });
 });
 
-describe.each<Theme>([LIGHT_THEME, PAPER_THEME])('theme $name', (theme) => {
+describe.each<Theme>([...Object.values(SCREEN_THEMES), PAPER_THEME])('theme $name', (theme) => {
   const { ground } = theme.colours;
   const marks = INKS.filter((ink) => roleOfInk(ink) === 'mark');
   const texts = INKS.filter((ink) => roleOfInk(ink) === 'text');
@@ -62,4 +48,11 @@ describe.each<Theme>([LIGHT_THEME, PAPER_THEME])('theme $name', (theme) => {
 it('paper uses black, white and greys only', () => {
   const colours = [...Object.values(PAPER_THEME.colours), PAPER_THEME.faintMark, PAPER_THEME.faintText];
   for (const colour of colours) expect(colour).toMatch(/^#([0-9a-f]{2})\1\1$/);
+});
+
+it('only the projector has heavier lines and larger words, and paper is as it is drawn', () => {
+  const { light, dark, projector } = SCREEN_THEMES;
+  for (const theme of [light, dark, PAPER_THEME]) expect([theme.lineScale, theme.letterScale]).toEqual([1, 1]);
+  expect(projector.lineScale).toBeGreaterThan(1.2);
+  expect(projector.letterScale).toBeGreaterThan(1);
 });

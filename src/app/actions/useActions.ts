@@ -7,6 +7,8 @@ import { SCREENS, type Screen } from '../header/screens.ts';
 import { capital } from '../parts/capital.ts';
 import { useApp, useSession, useTravel } from '../session/session.ts';
 import { BALL_WORDS } from '../session/words.ts';
+import { THEME_CHOICES, THEME_WORDS } from '../theme/choice.ts';
+import { useThemeChoice } from '../theme/useTheme.ts';
 import type { Action } from './actions.ts';
 
 /** What the page itself can do. */
@@ -28,6 +30,7 @@ export function useActions(doors: PageDoors): readonly Action[] {
   const board = useApp((state) => state.board);
   const view = useApp((state) => state.view);
   const readOnly = useApp((state) => state.readOnly);
+  const theme = useThemeChoice();
   const undoable = useApp(() => store.steps().undo > 0);
   const redoable = useApp(() => store.steps().redo > 0);
   return useMemo(
@@ -35,10 +38,11 @@ export function useActions(doors: PageDoors): readonly Action[] {
       ...ofPlaybook(doors, { undo, redo, undoable: undoable && !readOnly, redoable: redoable && !readOnly }),
       ...ofScreens(doors),
       ...ofView(store, view),
+      ...ofThemes(theme),
       ...ofLooks(store, { playbook, board, view }, doors),
       ...ofCalls(store, { playbook, board }, doors),
     ],
-    [store, doors, undo, redo, playbook, board, view, readOnly, undoable, redoable],
+    [store, doors, undo, redo, playbook, board, view, theme, readOnly, undoable, redoable],
   );
 }
 
@@ -113,6 +117,16 @@ function ofView(store: AppStore, view: AppState['view']): readonly Action[] {
       run: () => store.setBoard({ spot }),
     })),
   ];
+}
+
+function ofThemes({ choice, choose }: ReturnType<typeof useThemeChoice>): readonly Action[] {
+  return THEME_CHOICES.map((each) => ({
+    ...ON_BOARD,
+    id: `theme ${each}`,
+    title: `Light or dark: ${THEME_WORDS[each]}`,
+    disabled: each === choice,
+    run: () => choose(each),
+  }));
 }
 
 function ofLooks(

@@ -1,9 +1,10 @@
 import { lazy, Suspense, useMemo, useState, type ReactElement } from 'react';
 import { FieldStage, viewportOf, type Area, type Camera, type EditorCommand, type Moving } from '../../editor/index.ts';
-import { LIGHT_THEME, shapesAt } from '../../scene/index.ts';
+import { shapesAt } from '../../scene/index.ts';
 import { useSize } from '../parts/useSize.ts';
 import type { BoardModel } from '../session/model.ts';
 import { useSession } from '../session/session.ts';
+import { useTheme } from '../theme/useTheme.ts';
 import { useWalking, type Walk } from '../walk/useWalk.ts';
 import { ShoveButtons } from './ShoveButtons.tsx';
 import { useMoveMen } from './useMoveMen.ts';
@@ -26,6 +27,7 @@ interface Props {
 export function Field({ model, walk, camera, onCamera, placing, onPlaced }: Props): ReactElement {
   const { store } = useSession();
   const move = useMoveMen(model);
+  const theme = useTheme();
   const { size, ref } = useSize();
   const { state, shown } = model;
   const { men } = shown;
@@ -61,7 +63,7 @@ export function Field({ model, walk, camera, onCamera, placing, onPlaced }: Prop
         <>
           <FieldStage
             scene={scene}
-            theme={LIGHT_THEME}
+            theme={theme}
             sight={sight}
             camera={camera}
             men={moving === null ? men : NOBODY}

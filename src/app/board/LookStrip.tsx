@@ -1,10 +1,11 @@
 import { memo, useEffect, useId, useMemo, useRef, type ReactElement } from 'react';
 import { readLook, type Look, type LookId, type Place, type RuleLevel, type Verdict } from '../../engine/index.ts';
-import { buildLookScene, LIGHT_THEME, toSvg } from '../../scene/index.ts';
+import { buildLookScene, toSvg } from '../../scene/index.ts';
 import { looksShown, type AppState } from '../../store/index.ts';
 import { showInRow } from '../parts/showInRow.ts';
 import { VERDICT_NAMES, VerdictMark } from '../parts/VerdictMark.tsx';
 import { useSession } from '../session/session.ts';
+import { useTheme } from '../theme/useTheme.ts';
 import { MendButton } from './MendButton.tsx';
 import { useLookVerdicts } from './useLookVerdicts.ts';
 
@@ -76,11 +77,12 @@ interface CardProps {
 
 const LookCard = memo(function LookCard(props: CardProps): ReactElement {
   const { look, level, spot, turned, verdict, chosen, group, onChoose } = props;
+  const theme = useTheme();
   const facts = useMemo(() => readLook(look, level, spot), [look, level, spot]);
   const picture = useMemo(() => {
-    const svg = toSvg(buildLookScene(facts, level, spot), LIGHT_THEME, { flip: turned, width: DIAGRAM });
+    const svg = toSvg(buildLookScene(facts, level, spot), theme, { flip: turned, width: DIAGRAM });
     return `data:image/svg+xml;charset=utf-8,${encodeURIComponent(svg)}`;
-  }, [facts, level, spot, turned]);
+  }, [facts, level, spot, turned, theme]);
   const card = useRef<HTMLLabelElement>(null);
   useEffect(() => {
     if (chosen && card.current !== null) showInRow(card.current);

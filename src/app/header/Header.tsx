@@ -3,6 +3,7 @@ import type { Files } from '../files/useFiles.ts';
 import { useApp, useSession, useTravel } from '../session/session.ts';
 import { PlaybookName } from './PlaybookName.tsx';
 import { SavedState } from './SavedState.tsx';
+import { ThemeSelect } from '../theme/ThemeSelect.tsx';
 import { SCREENS, type Screen } from './screens.ts';
 
 interface Props {
@@ -34,6 +35,7 @@ export function Header({ files, screen, onScreen, onPrint, onMore }: Props): Rea
       <PlaybookName />
       <SavedState onSave={files.save} />
       <div className="header-buttons">
+        <ThemeSelect />
         <button type="button" disabled={readOnly || !undoable} onClick={undo}>
           Undo
         </button>

@@ -1,8 +1,9 @@
 import { useMemo, type ReactElement } from 'react';
 import { FieldPicture } from '../../editor/index.ts';
 import type { Analysis, RoleId } from '../../engine/index.ts';
-import { buildScene, buildStanceScene, LIGHT_THEME, WHOLE_PICTURE, type SceneOptions } from '../../scene/index.ts';
+import { buildScene, buildStanceScene, WHOLE_PICTURE, type SceneOptions } from '../../scene/index.ts';
 import { useSize } from '../parts/useSize.ts';
+import { useTheme } from '../theme/useTheme.ts';
 
 interface Props {
   readonly analysis: Analysis;
@@ -14,6 +15,7 @@ interface Props {
 
 /** The field of a question: where everybody stands, and after the answer what everybody does. */
 export function QuizField({ analysis, role, answered }: Props): ReactElement {
+  const theme = useTheme();
   const { size, ref } = useSize();
   const scene = useMemo(() => {
     const man = analysis.assignments.find(({ aligned }) => aligned.role.id === role)?.aligned;
@@ -24,7 +26,7 @@ export function QuizField({ analysis, role, answered }: Props): ReactElement {
   }, [analysis, role, answered]);
   return (
     <div className="field-frame quiz-field" ref={ref}>
-      {size !== null && size.width > 0 && <FieldPicture scene={scene} theme={LIGHT_THEME} size={size} />}
+      {size !== null && size.width > 0 && <FieldPicture scene={scene} theme={theme} size={size} />}
     </div>
   );
 }

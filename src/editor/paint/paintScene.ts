@@ -4,6 +4,7 @@ import {
   dashesOf,
   DOUBLE,
   flipShape,
+  letterSize,
   lineWidth,
   markColour,
   pathData,
@@ -68,7 +69,7 @@ function paintShape(pen: CanvasRenderingContext2D, shape: Shape, theme: Theme, s
 function paintPath(pen: CanvasRenderingContext2D, shape: PathShape, theme: Theme, scale: number): void {
   const place = scaled(scale);
   const colour = markColour(theme, shape.ink, shape.faint);
-  const width = lineWidth(shape) * scale;
+  const width = lineWidth(theme, shape) * scale;
   outline(pen, new Path2D(pathData(shape, place)), colour, width, shape, theme, scale);
   const tip = tipOf(shape);
   if (tip === null) return;
@@ -106,7 +107,7 @@ function paintClosed(
     pen.fill(path);
   }
   if (shape.line === null) return;
-  outline(pen, path, markColour(theme, shape.line, shape.faint), lineWidth(shape) * scale, shape, theme, scale);
+  outline(pen, path, markColour(theme, shape.line, shape.faint), lineWidth(theme, shape) * scale, shape, theme, scale);
 }
 
 /** A line of that pattern; a double one is a wide line with a ground-coloured one inside. */
@@ -132,7 +133,7 @@ function outline(
 }
 
 function paintLabel(pen: CanvasRenderingContext2D, shape: LabelShape, theme: Theme, scale: number): void {
-  const size = Math.max(shape.size * scale, SMALLEST_LETTER);
+  const size = Math.max(letterSize(theme, shape) * scale, SMALLEST_LETTER);
   pen.font = `${shape.bold ? '700' : '400'} ${size}px "IBM Plex Sans", sans-serif`;
   pen.textAlign = 'center';
   pen.textBaseline = 'middle';

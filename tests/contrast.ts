@@ -1,0 +1,14 @@
+/** Relative luminance of "#rrggbb". Source: WCAG 2.2, definition of relative luminance. */
+export function luminance(colour: string): number {
+  const [red = 0, green = 0, blue = 0] = [1, 3, 5].map((at) => {
+    const part = Number.parseInt(colour.slice(at, at + 2), 16) / 255;
+    return part <= 0.04045 ? part / 12.92 : ((part + 0.055) / 1.055) ** 2.4;
+  });
+  return 0.2126 * red + 0.7152 * green + 0.0722 * blue;
+}
+
+/** Source: WCAG 2.2, definition of contrast ratio. */
+export function contrast(one: string, other: string): number {
+  const [light = 0, dark = 0] = [luminance(one), luminance(other)].toSorted((a, b) => b - a);
+  return (light + 0.05) / (dark + 0.05);
+}

@@ -1,0 +1,58 @@
+import { expect, openApp, test } from './coach.ts';
+
+// Generous: a slow machine is not a failed test.
+test.describe.configure({ timeout: 120_000 });
+
+/** The colour of the field's first layer in its corner, where nothing is drawn. */
+const groundOf = (page: Parameters<typeof openApp>[0]): Promise<string> =>
+  page.locator('.field-frame').evaluate((frame) => getComputedStyle(frame).backgroundColor);
+const lookPicture = (page: Parameters<typeof openApp>[0]): Promise<string | null> =>
+  page.locator('.look-card img').first().getAttribute('src');
+
+test('the theme is chosen in the head, changes page and pictures, and is kept on the device', async ({ page }) => {
+  await openApp(page);
+  const html = page.locator('html');
+  await expect(html).toHaveAttribute('data-theme', 'light');
+  const [ground, picture] = [await groundOf(page), await lookPicture(page)];
+  await page.getByLabel('Light or dark').selectOption({ label: 'Dark' });
+  await expect(html).toHaveAttribute('data-theme', 'dark');
+  expect(await groundOf(page)).not.toBe(ground);
+  expect(await lookPicture(page)).not.toBe(picture);
+  await page.reload();
+  await expect(page.locator('.field-stage canvas').first()).toBeVisible();
+  await expect(html).toHaveAttribute('data-theme', 'dark');
+  await expect(page.getByLabel('Light or dark')).toHaveValue('dark');
+  await page.getByLabel('Light or dark').selectOption({ label: 'Projector' });
+  const size = await page.locator('body').evaluate((body) => Number.parseFloat(getComputedStyle(body).fontSize));
+  expect(size).toBeGreaterThanOrEqual(18);
+});
+
+test('a page to be printed stays black on white in the dark', async ({ page }) => {
+  await openApp(page);
+  await page.getByLabel('Light or dark').selectOption({ label: 'Dark' });
+  await page.getByRole('button', { name: 'Print…' }).click();
+  const preview = page.getByRole('dialog').locator('.print-preview img').first();
+  await expect(preview).toHaveCSS('background-color', 'rgb(255, 255, 255)');
+  await expect(preview).toHaveAttribute('src', /%23000000/);
+});
+
+test('as the device says, and as it says next', async ({ page }) => {
+  await page.emulateMedia({ colorScheme: 'dark' });
+  await openApp(page);
+  await expect(page.locator('html')).toHaveAttribute('data-theme', 'dark');
+  await page.emulateMedia({ colorScheme: 'light' });
+  await expect(page.locator('html')).toHaveAttribute('data-theme', 'light');
+});
+
+test('where nothing can be kept it is still chosen', async ({ page }) => {
+  await page.addInitScript(() => {
+    Object.defineProperty(window, 'localStorage', {
+      get: () => {
+        throw new Error('shut off');
+      },
+    });
+  });
+  await openApp(page);
+  await page.getByLabel('Light or dark').selectOption({ label: 'Projector' });
+  await expect(page.locator('html')).toHaveAttribute('data-theme', 'projector');
+});
