@@ -26,6 +26,7 @@ export { techniqueAt } from './align/technique.ts';
 export { readLook } from './facts/readLook.ts';
 export * from './offence/index.ts';
 export { gapKey, gapsEqual } from './gaps.ts';
+export * from './formations/index.ts';
 export * from './move/index.ts';
 export { mirrorLook, mirrorPlace, mirrorSetup, mirrorSide } from './mirror.ts';
 export { gapNames, manNames, namingFor, receiverNames, zoneSideNames, type NamingContext } from './naming.ts';

@@ -27,8 +27,8 @@ function mirrorRef(ref: SideRef): SideRef {
   return ref === 'left' || ref === 'right' ? mirrorSide(ref) : ref;
 }
 
-/** Zero has no mirror: -0 would print and compare differently. */
-function mirrorX<At extends { readonly x: number }>(at: At): At {
+/** A point on the other side of the ball. Zero has no mirror: -0 would print and compare differently. */
+export function mirrorX<At extends { readonly x: number }>(at: At): At {
   return { ...at, x: at.x === 0 ? 0 : -at.x };
 }
 

@@ -9,7 +9,7 @@ const BLANK = /\{([^{}]*)\}/g;
  * A fact and its reasons in words: every {blank} of the template filled from its data, the first letter large. A blank
  * without a value is a broken promise inside the program and throws.
  */
-export function fill(because: Because, lexicon: Lexicon): Why {
+export function fill(because: Because, lexicon: Pick<Lexicon, 'datum'>): Why {
   const text = because.template.replace(BLANK, (_whole, name: string, at: number) => {
     const value = Object.hasOwn(because.data, name) ? because.data[name] : undefined;
     if (value === undefined) throw new Error(`No value for {${name}} in "${because.template}"`);

@@ -11,6 +11,7 @@ export {
 } from './compare.ts';
 export type { ReportEntry } from './entry.ts';
 export { fill } from './fill.ts';
+export { lookFaultTexts } from './lookFaults.ts';
 export {
   reportJson,
   type CannotTellJson,
@@ -23,12 +24,14 @@ export { secondsText, walkReport } from './moments.ts';
 export { BY_RULE } from './runs.ts';
 export { toText } from './toText.ts';
 export { FORMATION_WORDS } from './words/formations.ts';
+export { playerWords, type PlayerWords } from './words/offence.ts';
 export { makeLexicon, type Lexicon } from './words/lexicon.ts';
 export { makeRuleWords, type RuleWords } from './words/rules.ts';
 export { COMMON_WORDS, type StaffWords, type TechniqueLabel } from './words/staffWords.ts';
 export { techniqueNumber, type Standing } from './words/technique.ts';
 export {
   BODY_WORDS,
+  KIND_WORDS,
   LEVERAGE_WORDS,
   ROOM_WORDS,
   SPOT_WORDS,

@@ -24,6 +24,18 @@ export {
   type FrontMan,
 } from './commands/fronts.ts';
 export { newRole, setRoleLetter, setRoleMate, setRoleRoom, setRoleSide } from './commands/roles.ts';
+export {
+  copyMirrored,
+  mirroredName,
+  mirrorInPlace,
+  newLook,
+  setMotion,
+  setPlayerKind,
+  setPlayerLetter,
+  setPlayerSpot,
+  setProtections,
+  setRuns,
+} from './commands/looks.ts';
 export { LEAST_REASON, takeBack, waive, type Waived } from './commands/waivers.ts';
 export { copyEntry, deleteEntry, nextEntry, nextIds, renameEntry } from './commands/entries.ts';
 export { keptPoint } from './commands/points.ts';

@@ -1,4 +1,5 @@
 import type { Refusal } from '../document/index.ts';
+import type { OffenceKind } from '../engine/index.ts';
 
 /** What a change may be about. */
 export type Part = 'front' | 'look' | 'role' | 'player' | 'call' | 'pressure' | 'coverage' | 'reason';
@@ -8,6 +9,10 @@ export type CommandProblem =
   /** The thing to change is not in the playbook. */
   | { readonly kind: 'not-there'; readonly what: Part }
   | { readonly kind: 'name-empty' }
+  /** A look needs one man of this kind: give it to another man instead. */
+  | { readonly kind: 'one-needed'; readonly what: OffenceKind }
+  /** The list has it already. */
+  | { readonly kind: 'twice' }
   /** Two of one name could not be told apart on a sheet. */
   | { readonly kind: 'name-taken'; readonly what: Part; readonly name: string }
   /** It cannot be deleted: these, by their names, cannot be without it. At least one. */
@@ -31,7 +36,7 @@ export type CommandProblem =
   | { readonly kind: 'two-gaps-needed' }
   /** A man without a side stands somewhere else than over the ball, which no rule can say. */
   | { readonly kind: 'not-over-ball' }
-  /** The letter of a role is one or two characters. */
+  /** The letter of a man is one or two characters. */
   | { readonly kind: 'letter-length' }
   /** These, by their names, tell a group in which nobody would be left. At least one. */
   | { readonly kind: 'group-told'; readonly by: readonly string[] }

@@ -4,7 +4,7 @@ import { SECTIONS, type Section } from '../../store/index.ts';
 import { useApp } from '../session/session.ts';
 import { EntryList } from './EntryList.tsx';
 import { SectionEditor } from './SectionEditor.tsx';
-import { isMadeHere, NewEntry } from './NewEntry.tsx';
+import { NewEntry } from './NewEntry.tsx';
 import { SECTION_WORDS } from './sections.ts';
 import { useChosen } from './useChosen.ts';
 
@@ -52,12 +52,7 @@ function SectionDesk({ section }: { readonly section: Section }): ReactElement {
   const [making, setMaking] = useState(false);
   return (
     <>
-      <EntryList
-        section={section}
-        chosen={entry}
-        onChoose={choose}
-        onNew={isMadeHere(section) ? () => setMaking(true) : null}
-      />
+      <EntryList section={section} chosen={entry} onChoose={choose} onNew={() => setMaking(true)} />
       {making && <NewEntry section={section} onMade={choose} onClose={() => setMaking(false)} />}
       {entry !== null && <SectionEditor entry={entry} />}
     </>

@@ -12,8 +12,8 @@ interface Props {
   readonly section: Section;
   readonly chosen: Entry | null;
   readonly onChoose: (entry: Entry) => void;
-  /** Makes a new entry; null where it is made in another way. */
-  readonly onNew: (() => void) | null;
+  /** Asks for what a new entry needs. */
+  readonly onNew: () => void;
 }
 
 /** The entries of a section: found by typing, chosen by mouse or arrow keys; and what can be done to the chosen one. */
@@ -52,11 +52,9 @@ export function EntryList({ section, chosen, onChoose, onNew }: Props): ReactEle
         ))}
       </GridList>
       <div className="button-row">
-        {onNew !== null && (
-          <button type="button" disabled={readOnly} onClick={onNew}>
-            New…<span className="unseen"> {one}</span>
-          </button>
-        )}
+        <button type="button" disabled={readOnly} onClick={onNew}>
+          New…<span className="unseen"> {one}</span>
+        </button>
         {chosen !== null &&
           (['copy', 'rename', 'delete'] as const).map((what) => (
             <button key={what} type="button" disabled={readOnly} onClick={() => setAsking(what)}>

@@ -3,6 +3,7 @@ import type { Entry, Section } from '../../store/index.ts';
 import { NewCoverage } from './coverages/NewCoverage.tsx';
 import { NewPressure } from './pressures/NewPressure.tsx';
 import { NewFront } from './fronts/NewFront.tsx';
+import { NewLook } from './looks/NewLook.tsx';
 import { NewRole } from './roles/NewRole.tsx';
 
 interface Props {
@@ -11,13 +12,8 @@ interface Props {
   readonly onClose: () => void;
 }
 
-/** Whether a new entry of that section is made in a dialog here. */
-export function isMadeHere(section: Section): boolean {
-  return section === 'pressures' || section === 'fronts' || section === 'coverages' || section === 'roles';
-}
-
 /** Asks what a new entry of a section needs to begin with. */
-export function NewEntry({ section, onMade, onClose }: Props): ReactElement | null {
+export function NewEntry({ section, onMade, onClose }: Props): ReactElement {
   switch (section) {
     case 'fronts':
       return <NewFront onMade={onMade} onClose={onClose} />;
@@ -28,6 +24,6 @@ export function NewEntry({ section, onMade, onClose }: Props): ReactElement | nu
     case 'pressures':
       return <NewPressure onMade={onMade} onClose={onClose} />;
     case 'looks':
-      return null;
+      return <NewLook onMade={onMade} onClose={onClose} />;
   }
 }

@@ -5,6 +5,7 @@ import type { Entry } from '../../store/index.ts';
 const FrontDesk = lazy(async () => ({ default: (await import('./fronts/FrontDesk.tsx')).FrontDesk }));
 const CoverageDesk = lazy(async () => ({ default: (await import('./coverages/CoverageDesk.tsx')).CoverageDesk }));
 const PressureDesk = lazy(async () => ({ default: (await import('./pressures/PressureDesk.tsx')).PressureDesk }));
+const LookDesk = lazy(async () => ({ default: (await import('./looks/LookDesk.tsx')).LookDesk }));
 const RoleDesk = lazy(async () => ({ default: (await import('./roles/RoleDesk.tsx')).RoleDesk }));
 
 /** The editor of the entry that is chosen in a section's list. */
@@ -12,7 +13,7 @@ export function SectionEditor({ entry }: { readonly entry: Entry }): ReactElemen
   return <Suspense fallback={<p className="hint">…</p>}>{editorOf(entry)}</Suspense>;
 }
 
-function editorOf(entry: Entry): ReactElement | null {
+function editorOf(entry: Entry): ReactElement {
   switch (entry.section) {
     case 'fronts':
       return <FrontDesk id={entry.id} />;
@@ -23,6 +24,6 @@ function editorOf(entry: Entry): ReactElement | null {
     case 'pressures':
       return <PressureDesk id={entry.id} />;
     case 'looks':
-      return null;
+      return <LookDesk id={entry.id} />;
   }
 }

@@ -23,6 +23,10 @@ export function problemText(problem: CommandProblem): string {
       return 'Not done: the call side needs at least one step';
     case 'not-savable':
       return `Not done: ${problem.refusals.map(refusalText).join('; ')}`;
+    case 'one-needed':
+      return `Not done: a look needs one ${problem.what}; make another man the ${problem.what} instead`;
+    case 'twice':
+      return 'Not done: it is in the list already';
     case 'not-eleven':
       return `Not done: a front has eleven men, and ${problem.found} are picked`;
     case 'plays-already':

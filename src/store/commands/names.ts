@@ -19,3 +19,10 @@ export function freeName(
   const taken = list.some((entry) => entry.id !== own && entry.name === kept.value);
   return taken ? refused({ kind: 'name-taken', what, name: kept.value }) : kept;
 }
+
+/** One or two letters, as drawn on the board. */
+export function keptLetter(text: string): Result<string, CommandProblem> {
+  const kept = text.trim();
+  const { length } = Array.from(kept);
+  return length === 1 || length === 2 ? ok(kept) : refused({ kind: 'letter-length' });
+}

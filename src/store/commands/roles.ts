@@ -4,7 +4,7 @@ import { asGroupId, type GroupId, type Role, type RoleId, type RoleSide, type Ro
 import type { CommandProblem } from '../problems.ts';
 import { nextIds } from './entries.ts';
 import { freshId, withEntry } from './lists.ts';
-import { freeName } from './names.ts';
+import { freeName, keptLetter } from './names.ts';
 
 /** Makes a role that stands in the middle and is told by himself; both can be changed. */
 export function newRole(
@@ -91,13 +91,6 @@ function freshGroup({ roles }: Playbook): GroupId {
       'group',
     ),
   );
-}
-
-/** One or two letters, as drawn on the board. */
-function keptLetter(text: string): Result<string, CommandProblem> {
-  const kept = text.trim();
-  const { length } = Array.from(kept);
-  return length === 1 || length === 2 ? ok(kept) : refused({ kind: 'letter-length' });
 }
 
 function withRole(playbook: Playbook, id: RoleId, change: (role: Role) => Role): Result<Playbook, CommandProblem> {
