@@ -27,13 +27,13 @@ test('a new look from who is in, dragged with the mouse, undone', async ({ page 
   await openApp(page);
   await openLooks(page);
   await page.getByRole('button', { name: 'New… look' }).click();
-  await page.getByLabel('Personnel').selectOption('12');
+  await page.getByLabel('Personnel', { exact: true }).selectOption('12');
   await page.getByLabel('Formation').selectOption('wing');
-  await page.getByLabel('left', { exact: true }).check({ force: true });
+  await page.getByRole('dialog').getByLabel('left', { exact: true }).check({ force: true });
   await expect(page.getByLabel('Name of the look')).toHaveValue('12 wing left');
   await page.getByRole('button', { name: 'Make it' }).click();
   await expect(page.locator('#board-title')).toHaveText('12 wing left');
-  await expect(page.getByText('12 personnel, ')).toBeVisible();
+  await expect(page.locator('.legality')).toContainText('12 personnel, ');
   await expect(page.getByText('Legal under high-school rules').first()).toBeVisible();
   await expect(across(page, 'the receiver X')).toHaveValue('13.5');
 
@@ -102,11 +102,11 @@ test('techniques hold a defender who is dragged, and say their names; Alt and th
   await page.mouse.up();
   expect(await spotOf(page)).toEqual({ x: -3, depth: 1 });
   await expect(screen.man('Defence, LE')).toHaveAccessibleName(/5 left/);
-  await page.getByRole('button', { name: 'Snap' }).click();
-  await dragTo(page, [-3, 1], [-3.15, 1.1]);
+  await page.getByRole('button', { name: 'Snap', exact: true }).click();
+  await dragTo(page, [-3, 1], [-3.5, 1.2]);
   await expect(snapped(page)).toHaveAttribute('data-snapped', '');
   await page.mouse.up();
-  expect((await spotOf(page)).x).not.toBe(-3);
+  expect(Math.abs((await spotOf(page)).x + 3.5)).toBeLessThan(0.06);
 });
 
 test('several men: swept over, dragged as one step, nudged, arranged, carried to another look', async ({ page }) => {
@@ -125,10 +125,7 @@ test('several men: swept over, dragged as one step, nudged, arranged, carried to
   await screen.man('Defence, N').click({ modifiers: ['Shift'] });
   await expect(card).toContainText('LE, RE');
   await page.keyboard.press('Shift+ArrowDown');
-  await card
-    .getByRole('button', { name: 'Move down 1/4 yard' })
-    .or(card.getByRole('button', { name: /^Move down/ }))
-    .click();
+  await card.getByRole('button', { name: 'Move down ¼ yard' }).click();
   await screen.man('Defence, RE').click();
   const nudged = (await spotOf(page)).depth;
   await screen.man('Defence, LE').click();

@@ -123,7 +123,8 @@ export const SHAPES = [
     tightEnds: ['strong', 'strong', 'weak'],
     receivers: ['weak', 'strong', 'strong', 'weak', 'strong'],
     strong: 'wing',
-    suits: ({ backs, tightEnds }) => tightEnds >= 3 || (tightEnds === 2 && backs <= 2) || (backs <= 1 && tightEnds <= 1),
+    suits: ({ backs, tightEnds }) =>
+      tightEnds >= 3 || (tightEnds === 2 && backs <= 2) || (backs <= 1 && tightEnds <= 1),
     formation: 'wing',
   },
   {
