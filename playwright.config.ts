@@ -28,6 +28,8 @@ export default defineConfig({
     browserName: 'chromium',
     viewport: { width: 1440, height: 900 },
     launchOptions: launchOptionsFor(browser),
+    // Only the test of working without a network wants the page to be kept for it.
+    serviceWorkers: 'block',
     trace: 'off',
     screenshot: 'only-on-failure',
   },

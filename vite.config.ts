@@ -1,5 +1,6 @@
 import react from '@vitejs/plugin-react';
 import type { Plugin } from 'vite';
+import { VitePWA } from 'vite-plugin-pwa';
 import { configDefaults, defineConfig } from 'vitest/config';
 
 /**
@@ -42,10 +43,49 @@ function contentSecurityPolicy(): Plugin {
   };
 }
 
+/**
+ * Works without a network after the first visit. A page that is open never changes under the coach: whoever opens or reloads
+ * it gets the newest if there is a network, else the last one he had. So the page itself is asked for anew each time, and
+ * all else, whose names change with their content, is kept.
+ */
+const withoutNetwork = VitePWA({
+  injectRegister: false,
+  filename: 'offline.js',
+  manifest: {
+    name: 'Gapwright',
+    short_name: 'Gapwright',
+    description: 'Defensive pressures, two at once, checked gap by gap.',
+    display: 'standalone',
+    start_url: './',
+    theme_color: '#12312b',
+    background_color: '#fbfaf7',
+    icons: [{ src: 'icon.svg', sizes: 'any', type: 'image/svg+xml' }],
+  },
+  workbox: {
+    inlineWorkboxRuntime: true,
+    sourcemap: false,
+    globPatterns: ['**/*.{js,css,woff,woff2,svg,icc}'],
+    navigateFallback: null,
+    maximumFileSizeToCacheInBytes: 4_000_000,
+    runtimeCaching: [
+      {
+        urlPattern: ({ request }) => request.mode === 'navigate',
+        handler: 'NetworkFirst',
+        options: { cacheName: 'page', networkTimeoutSeconds: 4 },
+      },
+      {
+        urlPattern: ({ sameOrigin, url }) => sameOrigin && url.pathname.includes('/assets/'),
+        handler: 'CacheFirst',
+        options: { cacheName: 'assets', expiration: { maxEntries: 120 } },
+      },
+    ],
+  },
+});
+
 export default defineConfig({
   // Relative addresses: the built folder works under any path of any host.
   base: './',
-  plugins: [react(), contentSecurityPolicy()],
+  plugins: [react(), contentSecurityPolicy(), withoutNetwork],
   build: {
     target: 'es2022',
     sourcemap: false,

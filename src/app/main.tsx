@@ -20,6 +20,7 @@ import { SessionContext } from './session/session.ts';
 import { start } from './session/start.ts';
 import { browserDevice, createThemes } from './theme/themes.ts';
 import { ThemesContext } from './theme/useTheme.ts';
+import { workWithoutNetwork } from './files/offline.ts';
 
 /** A canvas does not wait for a font: without this the letters on the field would be measured and drawn in another one. */
 async function fonts(): Promise<void> {
@@ -42,3 +43,4 @@ createRoot(root).render(
     </ThemesContext>
   </SessionContext>,
 );
+workWithoutNetwork();
