@@ -1,15 +1,15 @@
 import { useRef, useState, type PointerEvent, type ReactElement } from 'react';
 import { gapsEqual, type Point, type Yards } from '../engine/index.ts';
-import type { Picking, PickPlace } from '../store/index.ts';
+import type { PickPlace } from '../store/index.ts';
 import { HIT_RADIUS } from './hit.ts';
-import { MARK, pickAt, type PickGround } from './hitPlaces.ts';
+import { MARK, pickAt, type Picked, type PickGround } from './hitPlaces.ts';
 import { pixelOf } from './pointer.ts';
 import type { PickEvent } from './tools/index.ts';
 import { toPixels, type Pixel, type Size, type Viewport } from './viewport.ts';
 
 interface Props {
   readonly ground: PickGround;
-  readonly picking: Picking;
+  readonly picking: Picked;
   readonly viewport: Viewport;
   readonly size: Size;
   /** What is under the pointer in words, written beside it: "A gap left". */

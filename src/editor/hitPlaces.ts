@@ -33,6 +33,9 @@ export interface PickGround {
   readonly zones: readonly ZoneRing[];
 }
 
+/** What is picked so far: the man, and then the place. */
+export type Picked = Pick<Picking, 'man' | 'place'>;
+
 /** Half the width of a man's mark. */
 export const MARK: Yards = 0.6;
 
@@ -83,7 +86,7 @@ function gapAreas(scene: Scene): readonly GapArea[] {
  */
 export function pickAt(
   ground: PickGround,
-  picking: Picking,
+  picking: Picked,
   pixel: Pixel,
   viewport: Viewport,
   radius: number,

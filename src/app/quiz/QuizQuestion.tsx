@@ -31,7 +31,15 @@ export function QuizQuestion({ playbook, question, number, of, onNext, onStop }:
   const isGood = given !== null && isRight(right, given);
   return (
     <div className="quiz-question">
-      <QuizField analysis={analysis} role={question.role} answered={given !== null} />
+      <QuizField
+        analysis={analysis}
+        role={question.role}
+        asked={question.asked}
+        offered={offered}
+        answered={given !== null}
+        nameOf={(spotted) => spottedText(spotted, lexicon)}
+        onPoint={setGiven}
+      />
       <section className="quiz-side" aria-labelledby="quiz-title">
         <p className="hint">
           Question {number} of {of}
@@ -46,7 +54,7 @@ export function QuizQuestion({ playbook, question, number, of, onNext, onStop }:
         {given === null ? (
           <>
             <p>{ASKED_SENTENCES[question.asked]}</p>
-            <div className="quiz-choices" role="group" aria-label="What you can point at">
+            <div className="quiz-choices" role="group" aria-label="Or pick it here">
               {offered.map((spotted, index) => (
                 // The choices of one question stay as they are.
                 <button key={index} type="button" onClick={() => setGiven(spotted)}>
