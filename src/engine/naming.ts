@@ -68,7 +68,8 @@ export function manNames(role: RoleId, callSide: Side | null, aligned: ReadonlyM
       const man = findWho(who, callSide, aligned);
       return man.ok && man.value === role;
     });
-  return [...byGroup, himself];
+  // Alone in his group he is meant on both sides: his own name says it better.
+  return byGroup.length === 1 ? [...byGroup, himself] : [himself];
 }
 
 /** What names are read against for one man of a look, the call going to that side; null: no side is found. */

@@ -10,6 +10,7 @@ import {
   partsOf,
   renameCall,
   renamePlaybook,
+  setCallParts,
   updateCall,
   type Board,
   type CallParts,
@@ -172,6 +173,18 @@ describe('kept calls', () => {
       installDay: null,
     });
     expect(checkPlaybook(kept).ok).toBe(true);
+  });
+
+  it('says on which day of camp it is put in, and its tags, each once; what is called stays', () => {
+    const after = valueOf(
+      setCallParts(playbook, { call: call.id, parts: { installDay: 3, tags: [' goal line', 'goal line'] } }),
+    );
+    expect(after.calls[0]).toStrictEqual({ ...call, installDay: 3, tags: ['goal line'] });
+    expect(after.calls[1]).toBe(playbook.calls[1]);
+    expect(refusalOf(setCallParts(playbook, { call: asCallId('nothing'), parts: {} }))).toStrictEqual({
+      kind: 'not-there',
+      what: 'call',
+    });
   });
 
   it('one is deleted with its check-outs, and not at all while another checks to it', () => {

@@ -75,8 +75,8 @@ export function gapRef(gap: Gap, callSide: Side): GapRef {
 
 /** The name a rule has for a man: of two of a group the one on that side, else the man himself. */
 export function nameOf(role: RoleId, callSide: Side, aligned: ReadonlyMap<RoleId, Aligned>): Who {
-  const [him, byGroup, ...others] = manNames(role, callSide, aligned).toReversed();
-  return byGroup !== undefined && others.length === 0 ? byGroup : (him ?? { kind: 'role', role });
+  const [name = { kind: 'role', role }] = manNames(role, callSide, aligned);
+  return name;
 }
 
 const decided = (side: SideDecision | undefined): Side | null => (side?.kind === 'decided' ? side.side : null);

@@ -1,0 +1,232 @@
+/**
+ * A coach writes a new pressure: by clicking men and places with the mouse, with the keyboard alone, and by touch; then he
+ * runs it with another one and reads what the report says. Names are those of the demo playbook, which is invented.
+ */
+import AxeBuilder from '@axe-core/playwright';
+import type { Locator, Page } from '@playwright/test';
+import { expect, openApp, pixelOf, screenOf, test } from './coach.ts';
+
+// Generous: a slow machine is not a failed test.
+test.describe.configure({ timeout: 90_000 });
+
+const editor = (page: Page): Locator => page.locator('.editor');
+const panel = (page: Page): Locator => page.locator('.pick-panel');
+const told = (page: Page): Locator => editor(page).locator('.told-list > li > details > summary');
+const tellHim = (page: Page): Locator => panel(page).getByRole('button', { name: 'Tell him' });
+const pickButton = (page: Page): Locator =>
+  editor(page).getByRole('button', { name: 'Pick on the field', exact: true });
+
+/** What a pointer does: a click, or a tap. */
+type Point = (place: { readonly x: number; readonly y: number }) => Promise<void>;
+
+/** Where the men stand in the first look against the first front, in yards: the nose, a backer off the ball, a safety. */
+const NOSE = [0, 1] as const;
+
+/** Where a defender stands, by his card. */
+async function spotOf(page: Page, start: string): Promise<readonly [number, number]> {
+  await screenOf(page).man(start).click();
+  const value = async (label: 'Across' | 'Depth'): Promise<number> =>
+    Number(await page.getByRole('spinbutton', { name: label }).inputValue());
+  return [await value('Across'), await value('Depth')];
+}
+
+/** The middle of something the picking lights, in pixels of the page. */
+async function middleOf(lit: Locator): Promise<{ readonly x: number; readonly y: number }> {
+  const box = await lit.boundingBox();
+  if (box === null) throw new Error('It is not on the screen');
+  return { x: box.x + box.width / 2, y: box.y + box.height / 3 };
+}
+
+async function makePressure(page: Page, name: string): Promise<void> {
+  await page.getByRole('button', { name: 'Playbook', exact: true }).click();
+  await page.getByRole('button', { name: 'New… pressure' }).click();
+  await page.getByRole('textbox', { name: 'Its name' }).fill(name);
+  await page.getByRole('button', { name: 'Make it' }).click();
+  await expect(editor(page).getByRole('heading', { name })).toBeVisible();
+  await expect(editor(page)).toContainText('Nobody yet');
+}
+
+/** The same for mouse and finger: the nose to a gap, a backer around the edge, a safety to the deep middle, a spy. */
+async function pickJobs(page: Page, point: Point): Promise<void> {
+  const backer = await spotOf(page, 'Defence, S');
+  const safety = await spotOf(page, 'Defence, FS');
+  const inside = await spotOf(page, 'Defence, W');
+  const gaps = page.locator('.pick-layer rect.pick-may');
+  await pickButton(page).click();
+  await expect(panel(page)).toContainText('Click a defender');
+
+  await point(await pixelOf(page, ...NOSE));
+  await expect(panel(page)).toContainText('Click a gap');
+  // Six gaps without an attached tight end, left to right: C, B, A, A, B, C.
+  await expect(gaps).toHaveCount(6);
+  await point(await middleOf(gaps.nth(3)));
+  await expect(panel(page).locator('.pick-said')).toContainText('N: slant to the A gap call side');
+  await tellHim(page).click();
+  await expect(told(page)).toHaveText(['N: slant to the A gap call side (line movement)']);
+
+  await point(await pixelOf(page, ...backer));
+  await point(await middleOf(gaps.nth(5)));
+  await panel(page).getByRole('radio', { name: 'Rush, contain' }).check();
+  await panel(page)
+    .getByRole('radio', { name: /C gap right.*whatever the call$/ })
+    .check();
+  await expect(panel(page).locator('.pick-said')).toContainText('rush the C gap right; contain on a pass');
+  await panel(page)
+    .getByRole('radio', { name: /^Rush the C gap call side/ })
+    .check();
+  await expect(panel(page).locator('.pick-said')).toContainText(
+    'The call-side outside backer: rush the C gap call side; contain on a pass',
+  );
+  await tellHim(page).click();
+
+  await point(await pixelOf(page, ...safety));
+  await point(await pixelOf(page, 0, 16));
+  await expect(panel(page).locator('.pick-said')).toContainText('drop to the deep middle');
+  await tellHim(page).click();
+
+  await point(await pixelOf(page, ...inside));
+  await point(await middleOf(page.locator('.pick-layer ellipse.pick-may').last()));
+  await panel(page).getByRole('radio', { name: 'Spy' }).check();
+  await tellHim(page).click();
+  await expect(told(page)).toHaveCount(4);
+  await panel(page).getByRole('button', { name: 'Stop picking' }).click();
+  await expect(panel(page)).toBeHidden();
+}
+
+/** Runs it second behind another pressure that sends the nose the other way: the report says so. */
+async function combine(page: Page, name: string): Promise<void> {
+  await page.getByRole('button', { name: 'Board', exact: true }).click();
+  await page.getByLabel('First pressure').selectOption({ label: 'Weir' });
+  await page.getByLabel('Second pressure').selectOption({ label: name });
+  const screen = screenOf(page);
+  await expect(screen.finding('A lineman is told two jobs')).toContainText(name);
+  await expect(screen.verdict).toContainText('Stop');
+}
+
+test('with the mouse, then combined; every job is one step of the history', async ({ page }) => {
+  await openApp(page);
+  await makePressure(page, 'Reedbed');
+  await pickJobs(page, (place) => page.mouse.click(place.x, place.y));
+  const axe = await new AxeBuilder({ page }).analyze();
+  expect(axe.violations).toEqual([]);
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect(told(page)).toHaveCount(3);
+  await page.getByRole('button', { name: 'Redo' }).click();
+  await expect(told(page)).toHaveCount(4);
+  await combine(page, 'Reedbed');
+});
+
+test('the pick panel keeps its promises: Escape goes back a step, nothing is changed before it is confirmed', async ({
+  page,
+}) => {
+  await openApp(page);
+  await makePressure(page, 'Reedbed');
+  await pickButton(page).click();
+  await page.mouse.click(...xy(await pixelOf(page, ...NOSE)));
+  await page.mouse.click(...xy(await middleOf(page.locator('.pick-layer rect.pick-may').nth(2))));
+  await expect(tellHim(page)).toBeVisible();
+  const axe = await new AxeBuilder({ page }).analyze();
+  expect(axe.violations).toEqual([]);
+  await page.keyboard.press('Escape');
+  await expect(panel(page)).toContainText('Click a gap');
+  await page.keyboard.press('Escape');
+  await expect(panel(page)).toContainText('Click a defender');
+  await page.keyboard.press('Escape');
+  await expect(panel(page)).toBeHidden();
+  await expect(editor(page)).toContainText('Nobody yet');
+});
+
+test('with the keyboard alone: picked by lists, told by a form, then combined', async ({ page }) => {
+  await openApp(page);
+  await press(page, page.getByRole('button', { name: 'Playbook', exact: true }));
+  await press(page, page.getByRole('button', { name: 'New… pressure' }));
+  await page.keyboard.type('Reedbed');
+  await page.keyboard.press('Enter');
+  await expect(editor(page).getByRole('heading', { name: 'Reedbed' })).toBeVisible();
+
+  await press(page, pickButton(page));
+  await expect(panel(page).getByLabel('Man', { exact: true })).toBeFocused();
+  await choose(page, panel(page).getByLabel('Man', { exact: true }), 'N (Nose)');
+  await choose(page, panel(page).getByLabel('Place', { exact: true }), 'A gap right');
+  await press(page, tellHim(page));
+  await expect(told(page)).toHaveText(['N: slant to the A gap call side (line movement)']);
+  await press(page, panel(page).getByRole('button', { name: 'Stop picking' }));
+
+  await press(page, editor(page).getByRole('button', { name: 'Tell a man…' }));
+  const form = editor(page).getByRole('group', { name: 'Tell a man' });
+  await choose(page, form.getByLabel('Who', { exact: true }), 'the call-side outside backer');
+  await choose(page, form.getByLabel('What he does'), 'Rush and contain');
+  await choose(page, form.getByLabel('Gap of the new man', { exact: true }), 'edge gap');
+  await expect(form.locator('.rule-said')).toContainText('rush the edge gap call side; contain on a pass');
+  await press(page, form.getByRole('button', { name: 'Tell him', exact: true }));
+  await expect(told(page)).toHaveCount(2);
+
+  // Another job where the end man is detached, asked before the one that always holds.
+  await told(page).nth(1).focus();
+  await page.keyboard.press('Enter');
+  await press(page, editor(page).getByRole('button', { name: /^Another job in some looks/ }));
+  await expect(told(page).nth(1)).toContainText('if the end man on my side is detached');
+
+  await choose(page, editor(page).getByLabel('The call goes'), 'away from the field');
+  await expect(editor(page)).toContainText('Call side: away from the field, then to the right.');
+  await page.getByRole('button', { name: 'Undo' }).focus();
+  await page.keyboard.press('Enter');
+  // Each arrow key in a list is a choice of its own.
+  await expect(editor(page)).toContainText('Call side: toward the field, then to the right.');
+
+  await press(page, page.getByRole('button', { name: 'Board', exact: true }));
+  await choose(page, page.getByLabel('First pressure'), 'Weir');
+  await choose(page, page.getByLabel('Second pressure'), 'Reedbed');
+  await expect(screenOf(page).finding('A lineman is told two jobs')).toContainText('Reedbed');
+});
+
+test('what stands beside the rush is changed apart from it', async ({ page }) => {
+  await openApp(page);
+  await page.getByRole('button', { name: 'Playbook', exact: true }).click();
+  await expect(told(page)).toHaveCount(4);
+  const sentences = await told(page).allTextContents();
+  await editor(page).getByLabel('Coverage behind it').selectOption({ index: 2 });
+  await editor(page).getByLabel('How many come').fill('6');
+  await editor(page).getByLabel('Put in on day').fill('99');
+  await expect(editor(page).getByRole('alert').filter({ hasText: 'from 1 to 60' })).toBeVisible();
+  await editor(page).getByLabel('Put in on day').fill('12');
+  await editor(page).getByLabel('Tags').fill('third down, edge');
+  await editor(page).getByLabel('Tags').press('Enter');
+  await expect(editor(page)).toContainText('6 come; put in on day 12.');
+  expect(await told(page).allTextContents()).toEqual(sentences);
+  await editor(page).getByText('Run against every look').click();
+  await editor(page).getByRole('checkbox').last().check();
+  await expect(editor(page)).toContainText('Not run against');
+});
+
+test.describe('by touch', () => {
+  test.use({ hasTouch: true, viewport: { width: 820, height: 1180 } });
+
+  test('men, gaps, grass and the passer are tapped, then it is combined', async ({ page }) => {
+    await openApp(page);
+    await makePressure(page, 'Reedbed');
+    await pickJobs(page, (place) => page.touchscreen.tap(place.x, place.y));
+    await combine(page, 'Reedbed');
+  });
+});
+
+function xy({ x, y }: { readonly x: number; readonly y: number }): [number, number] {
+  return [x, y];
+}
+
+async function press(page: Page, button: Locator): Promise<void> {
+  await button.focus();
+  await page.keyboard.press('Enter');
+}
+
+/** Goes through a list by the arrow keys until that entry is chosen. */
+async function choose(page: Page, list: Locator, label: string): Promise<void> {
+  await list.focus();
+  await page.keyboard.press('Home');
+  for (let presses = 0; presses < 80; presses += 1) {
+    const now = await list.evaluate((each) => (each instanceof HTMLSelectElement ? each.selectedOptions[0]?.text : ''));
+    if (now === label) return;
+    await page.keyboard.press('ArrowDown');
+  }
+  throw new Error(`${label} is not in the list`);
+}
