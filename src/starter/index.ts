@@ -3,7 +3,7 @@ export * from './words.ts';
 export * from './coverages/parts.ts';
 export { DEEP_FOUR, QUARTERS, twoUnder } from './coverages/fourDeep.ts';
 export { free, nobodyFree } from './coverages/man.ts';
-export { HOOK, rolled, THREE_UNDER } from './coverages/threeDeep.ts';
+export { byRole, HOOK, rolled, THREE_UNDER } from './coverages/threeDeep.ts';
 export { bear, endsOutside, even, odd } from './fronts/fronts.ts';
 export * from './fronts/spots.ts';
 export { heavy } from './looks/heavy.ts';

@@ -1,7 +1,7 @@
 import { asCallId, asLookId, type Call, type Coverage, type Front, type Look, type Pressure } from '../engine/index.ts';
 import { twoUnder } from './coverages/fourDeep.ts';
 import { free, nobodyFree } from './coverages/man.ts';
-import { rolled } from './coverages/threeDeep.ts';
+import { byRole, rolled } from './coverages/threeDeep.ts';
 import { bear, even, odd } from './fronts/fronts.ts';
 import { heavy } from './looks/heavy.ts';
 import { spread } from './looks/spread.ts';
@@ -46,8 +46,10 @@ export const startLooks: readonly Look[] = STANDARD.flatMap((id) =>
   [...spread, ...heavy].filter((look) => look.id === id),
 );
 
-/** Three deep, man with one free, quarters; and man with nobody free for a front that rushes five. */
-export const startCoverages: readonly Coverage[] = [rolled, free, twoUnder, nobodyFree];
+/** Three deep, man with one free, quarters, man with nobody free; three deep in another way where one outside backer plays. */
+export function startCoverages(front: StartFront): readonly Coverage[] {
+  return [front === 'even' ? byRole : rolled, free, twoUnder, nobodyFree];
+}
 
 /** What a front is played with: the shells behind its pressures, and behind two at once (null: that of the first). */
 interface Shells {
@@ -60,7 +62,7 @@ interface Shells {
 /** With four on the line one outside backer is left, so the safeties force behind him; five on the line leave no zone. */
 const SHELLS: Readonly<Record<StartFront, Shells>> = {
   odd: { base: rolled, edge: rolled, inside: rolled, both: null },
-  even: { base: rolled, edge: twoUnder, inside: rolled, both: nobodyFree },
+  even: { base: byRole, edge: twoUnder, inside: free, both: nobodyFree },
   bear: { base: nobodyFree, edge: nobodyFree, inside: nobodyFree, both: null },
 };
 
@@ -70,13 +72,15 @@ const PLAIN = { callSide: TO_TIGHT_END, tags: [], day: null, rushers: null } as 
 /** Nobody is told anything: the front as it stands. */
 const base = (shell: Coverage): Pressure => pressure({ ...PLAIN, id: 'base', name: 'Base', coverage: shell.id });
 
-/** An outside backer off the edge; the end inside him goes in, the other one out. */
-const edge = (shell: Coverage): Pressure =>
+/**
+ * An outside backer off the edge. Of three or five on the line the end inside him goes in, the other one out; four stay in their
+ * gaps, for the tackle has the one inside.
+ */
+const edge = (front: StartFront, shell: Coverage): Pressure =>
   pressure(
     { ...PLAIN, id: 'edge', name: 'Edge', coverage: shell.id },
     tell(CALL_EDGE, 'path', offTheCallEdge),
-    callEndInside,
-    awayEndOut,
+    ...(front === 'even' ? [] : [callEndInside, awayEndOut]),
   );
 
 /** An inside backer through A; against three receivers he is under the third of them, and his mate comes instead. */
@@ -90,7 +94,7 @@ const inside = (shell: Coverage): Pressure =>
 /** The plain pressures of a front. */
 export function startPressures(front: StartFront): readonly Pressure[] {
   const shells = SHELLS[front];
-  return [base(shells.base), edge(shells.edge), inside(shells.inside)];
+  return [base(shells.base), edge(front, shells.edge), inside(shells.inside)];
 }
 
 /** The front's plain call, each pressure alone, and the two at once. */
@@ -112,8 +116,8 @@ export function startCalls(front: StartFront): readonly Call[] {
   });
   return [
     call('Base', base(shells.base), null, null),
-    call('Edge', edge(shells.edge), null, null),
+    call('Edge', edge(front, shells.edge), null, null),
     call('Inside', inside(shells.inside), null, null),
-    call('Edge and inside', edge(shells.edge), inside(shells.inside), shells.both),
+    call('Edge and inside', edge(front, shells.edge), inside(shells.inside), shells.both),
   ];
 }

@@ -94,7 +94,10 @@ export function startRoles(front: StartFront, sides: StartSides): readonly Role[
     ...edges,
     ...pair('inside', 'inside backer', 'linebackers', 'inside-backers', letters.inside),
     ...pair('safety', 'safety', 'secondary', 'safeties', letters.safety).map((role, at) =>
-      at === 0 ? role : { ...role, id: asRoleId('free-safety') },
+      // The safety away from the strength is the free one, by his name too.
+      at === 0
+        ? role
+        : { ...role, id: asRoleId('free-safety'), name: sides === 'strength' ? 'Free safety' : role.name },
     ),
     ...leftRight('corner', 'corner', 'secondary', 'corners', 'C'),
   ];

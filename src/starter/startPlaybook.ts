@@ -37,7 +37,7 @@ export function startPlaybook(answers: StartAnswers): Result<Playbook, StartProb
     team: { name, level, season: '' },
     roles,
     fronts: [frontOf[front]],
-    coverages: startCoverages,
+    coverages: startCoverages(front),
     looks: startLooks,
     pressures: startPressures(front),
     calls: startCalls(front),

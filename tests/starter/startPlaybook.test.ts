@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { checkPlaybook, openDocument, saveDocument, toSetup, type Playbook } from '../../src/document/index.ts';
-import { analyse, asRoleId, PLACES, RULE_LEVELS, type Call } from '../../src/engine/index.ts';
+import { analyse, asRoleId, PLACES, RULE_LEVELS, type Call, type Severity } from '../../src/engine/index.ts';
 import { START_FRONTS, START_SIDES, startPlaybook, startRoles, type StartAnswers } from '../../src/starter/index.ts';
 
 const answers: StartAnswers = {
@@ -17,14 +17,14 @@ function started(more: Partial<StartAnswers>): Playbook {
   return made.value;
 }
 
-/** The stops of a call against every look at every spot, in words of the rules: none is the aim. */
-function stopsOf(playbook: Playbook, call: Call): readonly string[] {
+/** What is found of that gravity in a call, against every look at every spot. */
+function found(playbook: Playbook, call: Call, gravity: readonly Severity[]): readonly string[] {
   return playbook.looks.flatMap(({ id, name }) =>
     PLACES.flatMap((spot) => {
       const setup = toSetup(playbook, { call, look: id, spot });
       if (!setup.ok) throw new Error(setup.problem.path);
       return analyse(setup.value)
-        .findings.filter(({ severity }) => severity === 'stop')
+        .findings.filter(({ severity }) => gravity.includes(severity))
         .map(({ rule }) => `${name}, ball ${spot}: ${rule}`);
     }),
   );
@@ -52,9 +52,15 @@ describe.each(KINDS)('a playbook of one’s own: %s front, backers and safeties 
   it.each(playbook.calls.map((call) => [call.name, call] as const))(
     'finds no stop in %s in any standard look at any spot',
     (_name, call) => {
-      expect(stopsOf(playbook, call)).toStrictEqual([]);
+      expect(found(playbook, call, ['stop'])).toStrictEqual([]);
     },
   );
+
+  it('finds nothing to decide either in the plain call of the base front', () => {
+    const [base] = playbook.calls;
+    if (base === undefined) throw new Error('There is no call');
+    expect(found(playbook, base, ['stop', 'check'])).toStrictEqual([]);
+  });
 });
 
 it.each(RULE_LEVELS)('keeps the level: %s', (level) => {

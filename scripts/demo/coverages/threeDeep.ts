@@ -1,11 +1,10 @@
 /** Three deep: each corner a third, a safety in the middle, and who is under them. */
-import type { Coverage, GapRef, RunSupport, Who } from '../../../src/engine/index.ts';
+import type { Coverage, Who } from '../../../src/engine/index.ts';
 import {
   aBack,
   awayMan,
   callMan,
   drop,
-  edgeGap,
   gap,
   ifFree,
   man,
@@ -15,7 +14,6 @@ import {
   receivers,
   single,
   slotOn,
-  tightEnd,
   trips,
   two,
   type CallSide,
@@ -34,8 +32,8 @@ import {
   THIRDS,
   type Told,
   rolled,
-  HOOK,
   THREE_UNDER,
+  byRole,
 } from '../../../src/starter/index.ts';
 
 /** Both outside backers have the seams, a safety takes the hook that two inside backers left. */
@@ -82,30 +80,6 @@ const fourUnder = shell(
   ...THIRDS,
 );
 
-/** One overhang only: the fifth back has the seam of his side and the free safety the other, wherever the call goes. */
-const byRole = shell(
-  'three-deep-fifth-back',
-  'Three deep, fifth back and free safety in the seams',
-  [
-    need('third', 'call', callMan('corners')),
-    need('third', 'away', awayMan('corners')),
-    need('middle', 'middle', man('strong-safety')),
-    need('seam', 'call', man('fifth-back'), man('free-safety')),
-    need('seam', 'away', man('fifth-back'), man('free-safety')),
-    HOOK,
-  ],
-  seamOf('fifth-back', ifFree('force', edgeGap('mine'), gap('D', 'mine'))),
-  seamOf('free-safety', ifFree('force', edgeGap('mine'), gap('D', 'mine'), gap('C', 'mine'))),
-  hook('call'),
-  hook('away'),
-  tellsBy(
-    man('strong-safety'),
-    [[tightEnd('mine')], drop('middle', 'middle', ifFree('alley', gap('D', 'mine'), edgeGap('mine')))],
-    [[], drop('middle', 'middle')],
-  ),
-  ...THIRDS,
-);
-
 /**
  * Six come: two hot men with their eyes on the passer, three deep. A hot man whose side has one receiver sits in the
  * middle for the third one of the other side; against empty the deep safety has that one man to man.
@@ -134,15 +108,6 @@ const hot = shell(
 );
 
 export const threeDeep: readonly Coverage[] = [rolled, robbed, overTheTop, fourUnder, byRole, hot];
-
-function seamOf(role: string, run: RunSupport<GapRef>): Told {
-  return tellsBy(
-    man(role),
-    [slotOn('mine'), drop('seam', 'mine', FORCE)],
-    [[trips('mine'), aBack], drop('seam', 'mine', FORCE)],
-    [[], drop('seam', 'mine', run)],
-  );
-}
 
 function hotMan(who: Who, side: CallSide): Told {
   return tellsBy(

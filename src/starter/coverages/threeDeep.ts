@@ -1,7 +1,7 @@
 /** Three deep: each corner a third, a safety in the middle, and three under them. */
-import type { ZoneNeed } from '../../engine/index.ts';
-import { awayMan, callMan, drop, edgeGap, gap, ifFree } from '../words.ts';
-import { edgeForce, force, hook, need, post, seam, shell, tells, THIRDS } from './parts.ts';
+import type { GapRef, RunSupport, ZoneNeed } from '../../engine/index.ts';
+import { aBack, awayMan, callMan, drop, edgeGap, gap, ifFree, man, slotOn, tightEnd, trips } from '../words.ts';
+import { edgeForce, force, FORCE, hook, need, post, seam, shell, tells, tellsBy, THIRDS, type Told } from './parts.ts';
 
 const DEEP: readonly ZoneNeed[] = [
   need('third', 'call', callMan('corners'), callMan('safeties')),
@@ -33,3 +33,36 @@ export const rolled = shell(
     drop('hook', 'middle', ifFree(null, edgeGap('call'), gap('D', 'call'), gap('C', 'call'))),
   ),
 );
+
+/** One overhang only: the fifth back has the seam of his side and the free safety the other, wherever the call goes. */
+export const byRole = shell(
+  'three-deep-fifth-back',
+  'Three deep, fifth back and free safety in the seams',
+  [
+    need('third', 'call', callMan('corners')),
+    need('third', 'away', awayMan('corners')),
+    need('middle', 'middle', man('strong-safety')),
+    need('seam', 'call', man('fifth-back'), man('free-safety')),
+    need('seam', 'away', man('fifth-back'), man('free-safety')),
+    HOOK,
+  ],
+  seamOf('fifth-back', ifFree('force', edgeGap('mine'), gap('D', 'mine'))),
+  seamOf('free-safety', ifFree('force', edgeGap('mine'), gap('D', 'mine'), gap('C', 'mine'))),
+  hook('call'),
+  hook('away'),
+  tellsBy(
+    man('strong-safety'),
+    [[tightEnd('mine')], drop('middle', 'middle', ifFree('alley', gap('D', 'mine'), edgeGap('mine')))],
+    [[], drop('middle', 'middle')],
+  ),
+  ...THIRDS,
+);
+
+function seamOf(role: string, run: RunSupport<GapRef>): Told {
+  return tellsBy(
+    man(role),
+    [slotOn('mine'), drop('seam', 'mine', FORCE)],
+    [[trips('mine'), aBack], drop('seam', 'mine', FORCE)],
+    [[], drop('seam', 'mine', run)],
+  );
+}
