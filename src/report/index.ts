@@ -25,6 +25,7 @@ export { BY_RULE } from './runs.ts';
 export { toText } from './toText.ts';
 export { FORMATION_WORDS } from './words/formations.ts';
 export { playerWords, type PlayerWords } from './words/offence.ts';
+export { lowered } from './words/lists.ts';
 export { makeLexicon, type Lexicon } from './words/lexicon.ts';
 export { makeRuleWords, type RuleWords } from './words/rules.ts';
 export { COMMON_WORDS, type StaffWords, type TechniqueLabel } from './words/staffWords.ts';

@@ -1,6 +1,6 @@
 import type { ReactElement } from 'react';
 import type { AlignRule, FrontId } from '../../../engine/index.ts';
-import type { RuleWords } from '../../../report/index.ts';
+import { lowered, type RuleWords } from '../../../report/index.ts';
 import { setAlignRules } from '../../../store/index.ts';
 import { Conditions } from '../parts/Conditions.tsx';
 import { OrderedList } from '../parts/OrderedList.tsx';
@@ -48,10 +48,7 @@ export function RuleList({ front, man, words, disabled }: Props): ReactElement {
     >
       {(rule, index) => (
         <details className="rule">
-          <summary>
-            {index > 0 && 'Else: '}
-            {words.alignRule(rule)}
-          </summary>
+          <summary>{index === 0 ? words.alignRule(rule) : `Else ${lowered(words.alignRule(rule))}`}</summary>
           <div className="rule-body">
             <Conditions
               of={`of rule ${index + 1}`}

@@ -1,4 +1,4 @@
-import { useEffect, useRef, type ReactElement, type ReactNode } from 'react';
+import { useEffect, useId, useRef, type ReactElement, type ReactNode } from 'react';
 
 interface Props<Item> {
   /** What one item is called: "condition", "step". */
@@ -25,11 +25,13 @@ interface Props<Item> {
 /** Items one below the other, to be added, put in order and taken away; the focus goes with the item. */
 export function OrderedList<Item>(props: Props<Item>): ReactElement {
   const { one, of, items, min, max, ordered, large = false, disabled, none, fresh, onChange, children } = props;
+  const own = useId();
   const box = useRef<HTMLDivElement>(null);
   const wanted = useRef<string | null>(null);
   useEffect(() => {
     if (wanted.current === null) return;
-    const places = wanted.current.split(' ').map((act) => box.current?.querySelector(`:scope > * [data-act="${act}"]`));
+    // The lists inside its items have buttons of the same kind: only this list's own are meant.
+    const places = wanted.current.split(' ').map((act) => box.current?.querySelector(`[data-act="${own}${act}"]`));
     wanted.current = null;
     const place = places.find((each) => each instanceof HTMLButtonElement && !each.disabled);
     if (place instanceof HTMLButtonElement) place.focus();
@@ -52,14 +54,14 @@ export function OrderedList<Item>(props: Props<Item>): ReactElement {
                 {ordered && items.length > 1 && (
                   <>
                     <SmallButton
-                      act={`up-${index}`}
+                      act={`${own}up-${index}`}
                       sign="↑"
                       words={`Move ${one} ${index + 1}${tail} up`}
                       disabled={disabled || index === 0}
                       onPress={() => put(swapped(items, index, index - 1), `up-${index - 1} down-${index - 1}`)}
                     />
                     <SmallButton
-                      act={`down-${index}`}
+                      act={`${own}down-${index}`}
                       sign="↓"
                       words={`Move ${one} ${index + 1}${tail} down`}
                       disabled={disabled || index === items.length - 1}
@@ -68,7 +70,7 @@ export function OrderedList<Item>(props: Props<Item>): ReactElement {
                   </>
                 )}
                 <SmallButton
-                  act={`remove-${index}`}
+                  act={`${own}remove-${index}`}
                   sign="×"
                   words={`Take away ${one} ${index + 1}${tail}`}
                   disabled={disabled || items.length <= min}
@@ -88,7 +90,7 @@ export function OrderedList<Item>(props: Props<Item>): ReactElement {
         <button
           type="button"
           className="link-button"
-          data-act="add"
+          data-act={`${own}add`}
           disabled={disabled || fresh === null || items.length >= max}
           onClick={() => {
             if (fresh !== null) put([...items, fresh()], `remove-${items.length}`);
