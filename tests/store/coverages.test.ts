@@ -45,6 +45,14 @@ describe('what a coverage says', () => {
     expect(checkPlaybook(after).ok).toBe(true);
   });
 
+  it('is refused when a man may take one zone twice', () => {
+    const twice: Coverage['needs'] = [{ when: [], zone: 'flat', side: 'call', takers: [callSafety, callSafety] }];
+    expect(setNeeds(playbook, { coverage: MAN_FREE, needs: twice })).toStrictEqual({
+      ok: false,
+      problem: { kind: 'twice' },
+    });
+  });
+
   it('is refused when there is no such coverage', () => {
     const nowhere = { coverage: asCoverageId('none') };
     const problem = { kind: 'not-there', what: 'coverage' };

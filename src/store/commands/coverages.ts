@@ -1,6 +1,6 @@
-import { ok, type Result } from '../../base/index.ts';
+import { ok, refused, type Result } from '../../base/index.ts';
 import type { Playbook } from '../../document/index.ts';
-import type { Coverage, CoverageId } from '../../engine/index.ts';
+import type { Coverage, CoverageId, Who } from '../../engine/index.ts';
 import type { CommandProblem } from '../problems.ts';
 import { nextIds } from './entries.ts';
 import { withEntry } from './lists.ts';
@@ -14,11 +14,14 @@ export function newCoverage(playbook: Playbook, args: { readonly name: string })
   return ok({ ...playbook, coverages: [...playbook.coverages, coverage] });
 }
 
-/** Says which zones must be filled, when, and who may take each, the most natural first. */
+/** Says which zones must be filled, when, and who may take each, the most natural first; each of them once. */
 export function setNeeds(
   playbook: Playbook,
   args: { readonly coverage: CoverageId; readonly needs: Coverage['needs'] },
 ): Result<Playbook, CommandProblem> {
+  if (args.needs.some(({ takers }) => new Set(takers.map(whoKey)).size < takers.length)) {
+    return refused({ kind: 'twice' });
+  }
   return withCoverage(playbook, args.coverage, (coverage) => ({ ...coverage, needs: args.needs }));
 }
 
@@ -28,6 +31,10 @@ export function setCoverageTells(
   args: { readonly coverage: CoverageId; readonly tells: Coverage['tells'] },
 ): Result<Playbook, CommandProblem> {
   return withCoverage(playbook, args.coverage, (coverage) => ({ ...coverage, tells: args.tells }));
+}
+
+function whoKey(who: Who): string {
+  return who.kind === 'role' ? who.role : `${who.group} ${who.side}`;
 }
 
 function withCoverage(

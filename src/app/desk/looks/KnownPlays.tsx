@@ -34,7 +34,7 @@ export function KnownPlays({ look }: { readonly look: Look }): ReactElement {
   return (
     <>
       <div className="editor-part">
-        <h4>Runs it is known for</h4>
+        <h3 className="part-title">Runs it is known for</h3>
         <OrderedList
           one="run"
           of=""
@@ -58,7 +58,7 @@ export function KnownPlays({ look }: { readonly look: Look }): ReactElement {
         </OrderedList>
       </div>
       <div className="editor-part">
-        <h4>Protections it is known for</h4>
+        <h3 className="part-title">Protections it is known for</h3>
         <OrderedList
           one="protection"
           of=""

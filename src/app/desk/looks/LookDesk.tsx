@@ -14,7 +14,7 @@ export function LookDesk({ id }: { readonly id: LookId }): ReactElement | null {
   const look = useApp((state) => state.playbook.looks.find((each) => each.id === id) ?? null);
   if (look === null) return null;
   return (
-    <section className="editor" aria-label={look.name === '' ? '(no name)' : look.name} key={id}>
+    <section className="editor" aria-label={`The look ${look.name === '' ? '(no name)' : look.name}`} key={id}>
       <Legality look={look} />
       <Eleven look={look} />
       <p className="hint">Across: yards from the ball, minus is the defence’s left. Or drag a man on the board.</p>

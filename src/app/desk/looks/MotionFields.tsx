@@ -25,7 +25,7 @@ export function MotionFields({ look }: { readonly look: Look }): ReactElement {
   const movers = look.players.filter(({ kind, id }) => !STANDS_STILL.includes(kind) || id === motion?.player);
   return (
     <div className="editor-part">
-      <h4>Motion</h4>
+      <h3 className="part-title">Motion</h3>
       <div className="rule-fields">
         <Select
           label="Who moves before the snap"

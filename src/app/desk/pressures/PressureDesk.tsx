@@ -38,9 +38,9 @@ export function PressureDesk({ id }: { readonly id: PressureId }): ReactElement 
         <li>{behind(pressure, playbook)}.</li>
         <NotAgainst pressure={pressure} playbook={playbook} />
       </ul>
-      <h4>Who is told what</h4>
+      <h3 className="part-title">Who is told what</h3>
       <ToldMen pressure={pressure} roles={roles} words={words} disabled={disabled} onPick={pick} />
-      <h4>Call side</h4>
+      <h3 className="part-title">Call side</h3>
       <SideSteps
         of="of the call side"
         leads={['The call goes', 'If that is a tie, then']}
@@ -57,7 +57,7 @@ export function PressureDesk({ id }: { readonly id: PressureId }): ReactElement 
           Where every step is a tie the call has no side. A last step to the left or right always decides.
         </p>
       )}
-      <h4>Besides the rush</h4>
+      <h3 className="part-title">Besides the rush</h3>
       <Beside pressure={pressure} playbook={playbook} disabled={disabled} />
     </section>
   );
