@@ -179,6 +179,9 @@ function Confirm({ choices, heard, pressure, onDone, onBack }: ConfirmProps): Re
   const words = useRuleWords();
   const edit = useEdit();
   const disabled = useApp((state) => state.readOnly);
+  const buttons = useRef<HTMLDivElement>(null);
+  // On a low screen what confirms the pick would lie below the edge.
+  useEffect(() => buttons.current?.scrollIntoView({ block: 'nearest' }), []);
   const [kind, setKind] = useState(choices[0]?.kind ?? 'rush');
   const [said, setSaid] = useState(0);
   const [named, setNamed] = useState(0);
@@ -221,7 +224,7 @@ function Confirm({ choices, heard, pressure, onDone, onBack }: ConfirmProps): Re
         <p>{words.tell({ who, cases: [{ ...told, when: [] }] })}</p>
         {heard.now !== null && <p className="hint">{insteadOf(heard.now.told, words)}</p>}
       </div>
-      <div className="button-row">
+      <div className="button-row" ref={buttons}>
         <button type="button" className="is-main" disabled={disabled} onClick={give}>
           Tell him
         </button>
