@@ -56,7 +56,9 @@ export function Field({ model, walk, camera, onCamera, placing, onPlaced }: Prop
     }
   };
 
-  const sight = size === null || size.width === 0 ? null : { area, size, turned };
+  // What stands under the field may grow by a line meanwhile.
+  const room = useStill(size, held);
+  const sight = room === null || room.width === 0 ? null : { area, size: room, turned };
   return (
     <div className="field-frame" ref={ref}>
       {sight !== null && (
