@@ -43,7 +43,7 @@ test('a new look from who is in, dragged with the mouse, undone', async ({ page 
   await page.mouse.up();
   await expect(across(page, 'the receiver X')).not.toHaveValue('13.5');
   await expect(page.getByText('Not legal under high-school rules').first()).toBeVisible();
-  await expect(page.getByText('5 men are off the line, no more than four may be')).toBeVisible();
+  await expect(page.locator('.legality')).toContainText('5 men are off the line, no more than four may be');
   await page.keyboard.press('Control+z');
   await expect(across(page, 'the receiver X')).toHaveValue('13.5');
   await expect(page.getByText('Legal under high-school rules').first()).toBeVisible();
