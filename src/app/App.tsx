@@ -1,4 +1,15 @@
-import { lazy, Suspense, useCallback, useState, type DragEvent, type ReactElement } from 'react';
+import {
+  lazy,
+  memo,
+  Suspense,
+  useCallback,
+  useEffect,
+  useLayoutEffect,
+  useRef,
+  useState,
+  type DragEvent,
+  type ReactElement,
+} from 'react';
 import { ActionDialogs, useActionDialogs } from './actions/ActionDialogs.tsx';
 import { Banners } from './Banners.tsx';
 import { BoardPanel } from './board/BoardPanel.tsx';
@@ -84,6 +95,35 @@ function Shown({ screen, model, onStart, onScreen }: ShownProps): ReactElement {
   }
 }
 
+/** How often what stands beside the field follows a hand that drags men, in milliseconds. */
+const FOLLOWS = 150;
+
+/**
+ * The board as what stands beside the field shows it: the hand and the field go first, and while men are dragged the rest
+ * follows a few times a second. Once they are let go it is the same at once.
+ */
+function useBeside(model: BoardModel | null): BoardModel | null {
+  const held = model !== null && model.state.preview !== null;
+  const [followed, setFollowed] = useState(model);
+  if (!held && followed !== model) setFollowed(model);
+  const latest = useRef(model);
+  useLayoutEffect(() => {
+    latest.current = model;
+  });
+  useEffect(() => {
+    if (!held) return undefined;
+    const timer = setInterval(() => setFollowed(latest.current), FOLLOWS);
+    return () => clearInterval(timer);
+  }, [held]);
+  return held ? followed : model;
+}
+
+/** What stands beside the field is made again only for what it shows. */
+const CalmCall = memo(CallPanel);
+const CalmDesk = memo(Desk);
+const CalmPlayers = memo(PlayersPanel);
+const CalmReport = memo(ReportPanel);
+
 interface WorkspaceProps {
   readonly model: BoardModel | NothingToShow;
   /** True: the playbook is worked on beside the board; false: a call is put together. */
@@ -95,25 +135,26 @@ interface WorkspaceProps {
 function Workspace({ model, editing, onStart }: WorkspaceProps): ReactElement {
   const [placing, setPlacing] = useState(false);
   const shown = 'missing' in model ? null : model;
+  const beside = useBeside(shown);
   const mayPlace = placing && shown !== null && shown.state.view.selection.length === 1 && !shown.state.readOnly;
   return (
     <main className={editing ? 'workspace is-editing' : 'workspace'}>
       <div className="left-column">
         {editing ? (
           <Suspense fallback={<section className="panel desk" aria-busy="true" />}>
-            <Desk onStart={onStart} />
+            <CalmDesk onStart={onStart} />
           </Suspense>
         ) : (
-          <CallPanel />
+          <CalmCall />
         )}
-        {shown !== null && <PlayersPanel model={shown} placing={mayPlace} onPlacing={setPlacing} />}
+        {beside !== null && <CalmPlayers model={beside} placing={mayPlace} onPlacing={setPlacing} />}
       </div>
-      {'missing' in model ? (
-        <Lacking missing={model.missing} onStart={onStart} onPlaybook={null} />
+      {'missing' in model || beside === null ? (
+        'missing' in model && <Lacking missing={model.missing} onStart={onStart} onPlaybook={null} />
       ) : (
         <>
-          <BoardPanel model={model} placing={mayPlace} onPlaced={() => setPlacing(false)} />
-          <ReportPanel model={model} />
+          <BoardPanel model={model} beside={beside} placing={mayPlace} onPlaced={() => setPlacing(false)} />
+          <CalmReport model={beside} />
         </>
       )}
     </main>

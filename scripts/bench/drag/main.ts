@@ -151,7 +151,7 @@ async function main(): Promise<void> {
     say(live, painted);
   } finally {
     await browser.close();
-    if (server.pid !== undefined) process.kill(-server.pid);
+    if (server.pid !== undefined && server.exitCode === null) process.kill(-server.pid);
   }
 }
 

@@ -1,4 +1,4 @@
-import { lazy, Suspense, type ReactElement } from 'react';
+import { memo, lazy, Suspense, type ReactElement } from 'react';
 import type { Camera } from '../../editor/index.ts';
 import { ZOOMS } from '../../store/index.ts';
 import { Radios } from '../parts/Choice.tsx';
@@ -7,7 +7,7 @@ import type { BoardModel } from '../session/model.ts';
 import { useSession } from '../session/session.ts';
 import { BALL_WORDS } from '../session/words.ts';
 import { WalkBar } from '../walk/WalkBar.tsx';
-import { useWalk } from '../walk/useWalk.ts';
+import { useWalk, type Walk } from '../walk/useWalk.ts';
 import { Field } from './Field.tsx';
 import { FieldTools } from './FieldTools.tsx';
 import { GapRow } from './GapRow.tsx';
@@ -21,25 +21,22 @@ const PickPanel = lazy(async () => ({ default: (await import('../desk/pressures/
 
 interface Props {
   readonly model: BoardModel;
+  /** The same, or what it was a moment ago while men are dragged. */
+  readonly beside: BoardModel;
   readonly placing: boolean;
   readonly onPlaced: () => void;
 }
 
 /** The field with everything that belongs under it. */
-export function BoardPanel({ model, placing, onPlaced }: Props): ReactElement {
-  const walk = useWalk(model);
+export function BoardPanel({ model, beside, placing, onPlaced }: Props): ReactElement {
+  const walk = useWalk(beside);
   const [camera, setCamera] = useCamera(model.state.view.zoom);
   return (
     <section className="panel board-panel" aria-labelledby="board-title">
       <BoardHead model={model} camera={camera} onCamera={setCamera} />
       <Field model={model} walk={walk} camera={camera} onCamera={setCamera} placing={placing} onPlaced={onPlaced} />
       {model.state.view.picking === null ? (
-        <>
-          <WalkBar walk={walk} />
-          <Legend scene={model.shown.scene} />
-          <GapRow gaps={model.shown.report.gaps} turned={model.state.view.turned} />
-          <LookStrip state={model.state} />
-        </>
+        <UnderField model={beside} walk={walk} />
       ) : (
         // The field gets the room of what is not needed now.
         <Suspense fallback={null}>
@@ -49,6 +46,23 @@ export function BoardPanel({ model, placing, onPlaced }: Props): ReactElement {
     </section>
   );
 }
+
+interface UnderProps {
+  readonly model: BoardModel;
+  readonly walk: Walk;
+}
+
+/** What stands under the field; made again only for what it shows. */
+const UnderField = memo(function UnderField({ model, walk }: UnderProps): ReactElement {
+  return (
+    <>
+      <WalkBar walk={walk} />
+      <Legend scene={model.shown.scene} />
+      <GapRow gaps={model.shown.report.gaps} turned={model.state.view.turned} />
+      <LookStrip state={model.state} />
+    </>
+  );
+});
 
 interface HeadProps {
   readonly model: BoardModel;

@@ -28,7 +28,7 @@ export function useWalk({ shown, state, lexicon }: BoardModel): Walk {
   const { seconds } = walk;
   useEffect(() => clock.setLength(seconds), [clock, seconds]);
   useEffect(() => clock.stop, [clock]);
-  return { clock, scene: walked, report, seconds };
+  return useMemo(() => ({ clock, scene: walked, report, seconds }), [clock, walked, report, seconds]);
 }
 
 function againstOf(kind: 'run' | 'protection' | null, index: number): Against {
