@@ -61,20 +61,20 @@ describe('what a place may mean', () => {
   };
   const passer: PickPlace = { kind: 'passer' };
   it.each<[string, RoleId, PickPlace, readonly string[]]>([
-    ['a gap, for a lineman', NOSE, A_RIGHT, ['Slant to the A gap call side', 'Fit the A gap call side']],
+    ['a gap, for a lineman', NOSE, A_RIGHT, ['Slant to the call-side A gap', 'Fit the call-side A gap']],
     [
       'a gap away from the call, for a backer',
       idOf('W'),
       B_LEFT,
-      ['Rush the B gap away side', 'Rush the B gap away side; contain on a pass', 'Fit the B gap away side'],
+      ['Rush the away-side B gap', 'Rush the away-side B gap; contain on a pass', 'Fit the away-side B gap'],
     ],
     ['a zone', idOf('FS'), { kind: 'zone', zone: 'middle', side: 'middle' }, ['Drop to the deep middle']],
-    ['a zone of a side', idOf('W'), { kind: 'zone', zone: 'seam', side: 'left' }, ['Drop to the seam away side']],
+    ['a zone of a side', idOf('W'), { kind: 'zone', zone: 'seam', side: 'left' }, ['Drop to the away-side seam']],
     [
       'the passer, for the nose: the gap in front of him, the edge of the call, a spy',
       NOSE,
       passer,
-      ['Slant to the A gap away side', 'Rush the edge gap call side; contain on a pass', 'Spy the passer'],
+      ['Slant to the away-side A gap', 'Rush the call-side edge gap; contain on a pass', 'Spy the passer'],
     ],
   ])('%s', (_, role, place, jobs) => {
     expect(said(role, place)).toEqual(jobs);

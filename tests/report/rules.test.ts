@@ -29,11 +29,11 @@ test.each<[string, SideRef]>([
 });
 
 test.each<[string, GapRef]>([
-  ['B gap call side', { kind: 'letter', side: 'call', letter: 'B' }],
+  ['call-side B gap', { kind: 'letter', side: 'call', letter: 'B' }],
   ['A gap left', { kind: 'letter', side: 'left', letter: 'A' }],
-  ['edge gap away side', { kind: 'edge', side: 'away' }],
-  ['gap outside the tight end call side', { kind: 'outside', side: 'call', body: 'end' }],
-  ['gap outside the last man my side', { kind: 'outside', side: 'mine', body: 'last' }],
+  ['away-side edge gap', { kind: 'edge', side: 'away' }],
+  ['call-side gap outside the tight end', { kind: 'outside', side: 'call', body: 'end' }],
+  ['gap outside the last man on my side', { kind: 'outside', side: 'mine', body: 'last' }],
 ])('gap: %s', (text, gap) => {
   expect(words.gap(gap)).toBe(text);
 });
@@ -51,7 +51,7 @@ test.each<[string, Who]>([
 });
 
 test.each<[string, ReceiverRef]>([
-  ['#2 call side', { kind: 'number', side: 'call', number: 2 }],
+  ['call-side #2', { kind: 'number', side: 'call', number: 2 }],
   ['the back', { kind: 'back', number: 1 }],
   ['back 2 from his side', { kind: 'back', number: 2 }],
 ])('receiver: %s', (text, receiver) => {
@@ -188,17 +188,20 @@ test('an alignment rule says when, then where', () => {
 
 test.each<[string, BaseJob]>([
   [
-    'B gap my side, else C gap my side; rushes on a pass',
+    'B gap on my side, else C gap on my side; rushes on a pass',
     { gaps: [gapOn('mine', 'B'), gapOn('mine', 'C')], style: 'one-gap', pass: 'rush' },
   ],
-  ['C gap my side; rushes and contains on a pass', { gaps: [gapOn('mine', 'C')], style: 'one-gap', pass: 'contain' }],
-  ['Edge gap my side', { gaps: [{ kind: 'edge', side: 'mine' }], style: 'one-gap', pass: 'none' }],
   [
-    'Two-gap: B gap my side and C gap my side; rushes on a pass',
+    'C gap on my side; rushes and contains on a pass',
+    { gaps: [gapOn('mine', 'C')], style: 'one-gap', pass: 'contain' },
+  ],
+  ['Edge gap on my side', { gaps: [{ kind: 'edge', side: 'mine' }], style: 'one-gap', pass: 'none' }],
+  [
+    'Two-gap: B gap on my side and C gap on my side; rushes on a pass',
     { gaps: [gapOn('mine', 'B'), gapOn('mine', 'C')], style: 'two-gap', pass: 'rush' },
   ],
   [
-    'Two-gap: B gap my side and C gap my side, else A gap my side',
+    'Two-gap: B gap on my side and C gap on my side, else A gap on my side',
     { gaps: [gapOn('mine', 'B'), gapOn('mine', 'C'), gapOn('mine', 'A')], style: 'two-gap', pass: 'none' },
   ],
   ['No gap of his own', { gaps: [], style: 'one-gap', pass: 'none' }],
@@ -221,15 +224,15 @@ describe('what a pressure tells a man', () => {
     };
     expect(words.tell(tell)).toBe(
       'The call-side outside backer: if the end man on my side is detached and there are at least 3 receivers on the call side, ' +
-        'rush the C gap call side; if there are at least 3 receivers on the call side, slant to the B gap call side ' +
-        '(line movement); otherwise rush the A gap call side (follows from the others)',
+        'rush the call-side C gap; if there are at least 3 receivers on the call side, slant to the call-side B gap ' +
+        '(line movement); otherwise rush the call-side A gap (follows from the others)',
     );
   });
 
   test('without a last case he is told nothing, and that is said', () => {
     const cases = [{ when: [trips], basis: 'path', job: rush(gapOn('call', 'A')), preSnap: null }] as const;
     expect(words.tell({ who: man('nose'), cases })).toBe(
-      'N: if there are at least 3 receivers on the call side, rush the A gap call side; otherwise nothing',
+      'N: if there are at least 3 receivers on the call side, rush the call-side A gap; otherwise nothing',
     );
     expect(words.tell({ who: man('nose'), cases: [] })).toBe('N: nothing');
   });
@@ -237,26 +240,26 @@ describe('what a pressure tells a man', () => {
   test('what he does before the snap comes first', () => {
     const told = { when: [], basis: 'path', job: rush(gapOn('call', 'A')) } as const;
     expect(words.tellCase({ ...told, preSnap: { kind: 'heels', of: ofGroup('ends', 'call') } })).toBe(
-      'Stand as deep as the heels of the call-side E before the snap, then rush the A gap call side',
+      'Stand as deep as the heels of the call-side E before the snap, then rush the call-side A gap',
     );
     expect(words.tellCase({ ...told, when: [trips], preSnap: { kind: 'depth', depth: 3.5 } })).toBe(
-      'If there are at least 3 receivers on the call side, stand 3.5 yd deep before the snap, then rush the A gap call side',
+      'If there are at least 3 receivers on the call side, stand 3.5 yd deep before the snap, then rush the call-side A gap',
     );
   });
 
   test('tracks, zones and receivers are said from the call', () => {
     expect(ANVIL.tells.map(words.tell)).toEqual([
-      'The call-side outside backer: rush the edge gap call side, spill; contain on a pass',
-      'The call-side inside backer: rush the B gap call side off the outside hip of the call-side E',
-      'The call-side E: slant to the A gap call side (line movement)',
-      'N: slant to the A gap away side (line movement)',
+      'The call-side outside backer: rush the call-side edge gap, spill; contain on a pass',
+      'The call-side inside backer: rush the call-side B gap off the outside hip of the call-side E',
+      'The call-side E: slant to the call-side A gap (line movement)',
+      'N: slant to the away-side A gap (line movement)',
     ]);
     expect(setupOf().coverage.tells.map(words.coverageTell)).toEqual([
-      'The call-side C: drop to the deep third call side',
-      'The away-side C: drop to the deep third away side',
-      'The call-side F or R: drop to the seam call side; force; edge gap call side if nobody has it',
+      'The call-side C: drop to the call-side deep third',
+      'The away-side C: drop to the away-side deep third',
+      'The call-side F or R: drop to the call-side seam; force; call-side edge gap if nobody has it',
       'The away-side F or R: drop to the deep middle',
-      'The away-side outside backer: man on #2 away side; force; edge gap away side against the run',
+      'The away-side outside backer: man on away-side #2; force; away-side edge gap against the run',
     ]);
   });
 });
@@ -278,7 +281,7 @@ test('all alignment rules of a man in their order', () => {
 
 test.each<[string, Parameters<typeof words.need>[0]]>([
   [
-    'Seam call side: the call-side E, else N',
+    'Call-side seam: the call-side E, else N',
     { when: [], zone: 'seam', side: 'call', takers: [ofGroup('ends', 'call'), man('nose')] },
   ],
   ['Deep middle: nobody yet', { when: [], zone: 'middle', side: 'middle', takers: [] }],

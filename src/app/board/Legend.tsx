@@ -1,5 +1,5 @@
 import { useState, type ReactElement } from 'react';
-import { isRoomy } from '../parts/roomy.ts';
+import { isRoomy, isTall } from '../parts/roomy.ts';
 import { useTheme } from '../theme/useTheme.ts';
 import { LEGEND, legendOf, SCREEN_THEMES, toSvg, type Scene, type Theme } from '../../scene/index.ts';
 
@@ -21,7 +21,7 @@ const PICTURES = new Map<Theme, ReadonlyMap<string, string>>(
 
 /** What the lines and signs on the field mean, as far as they are there; folded at first where the field needs the room. */
 export function Legend({ scene }: { readonly scene: Scene }): ReactElement {
-  const [open] = useState(isRoomy);
+  const [open] = useState(() => isRoomy() && isTall());
   const pictures = PICTURES.get(useTheme());
   return (
     <details className="legend" open={open}>

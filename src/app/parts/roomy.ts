@@ -2,3 +2,8 @@
 export function isRoomy(): boolean {
   return window.matchMedia('(min-width: 1280px)').matches;
 }
+
+/** Whether the field stays large with everything under it unfolded. */
+export function isTall(): boolean {
+  return window.matchMedia('(min-height: 1000px)').matches;
+}

@@ -10,16 +10,16 @@ import type {
   RushJob,
   Support,
   Track,
+  Zone,
 } from '../../engine/index.ts';
 import { listed } from './lists.ts';
-import { EDGE_WORDS, MANNER_WORDS, PASSING_WORDS, SUPPORT_WORDS, zoneName } from './names.ts';
+import { EDGE_WORDS, MANNER_WORDS, PASSING_WORDS, SUPPORT_WORDS } from './names.ts';
 
 /** How the names inside a job are said: absolute ones in a look, relative ones in a rule. */
 export interface NameWords<N extends Names> {
   readonly gap: (gap: N['gap']) => string;
   readonly who: (who: N['who']) => string;
-  /** A side in words; a zone in the middle answers `middle`. */
-  readonly side: (side: N['side']) => string;
+  readonly zone: (zone: Zone, side: N['side']) => string;
   readonly receiver: (receiver: N['receiver']) => string;
 }
 
@@ -38,7 +38,7 @@ export function jobMove<N extends Names>(job: JobOf<N>, words: NameWords<N>): st
     case 'fit':
       return fitSentence(job, words);
     case 'drop':
-      return `Drop to the ${zoneName(job.zone, words.side(job.side))}`;
+      return `Drop to the ${words.zone(job.zone, job.side)}`;
     case 'man':
       return `Man on ${words.receiver(job.receiver)}`;
     case 'spy':

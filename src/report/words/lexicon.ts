@@ -68,7 +68,7 @@ export function makeLexicon(setup: Setup, staff: StaffWords): Lexicon {
   const names: NameWords<LookNames> = {
     gap: gapName,
     who: (role) => `the ${defenders.role(role)}`,
-    side: (side) => side,
+    zone: zoneName,
     receiver: playerLetter,
   };
   const words: Omit<Lexicon, 'datum'> = {

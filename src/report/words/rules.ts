@@ -24,7 +24,8 @@ import type {
 import { defenderWords } from './defenders.ts';
 import { jobSentence, type NameWords } from './jobSentence.ts';
 import { capitalised, listed, lowered, numberText, yardsText } from './lists.ts';
-import { BODY_WORDS, STRENGTH_WORDS, zoneName } from './names.ts';
+import { BODY_WORDS, STRENGTH_WORDS } from './names.ts';
+import { gapAlone, gapText, ON_SIDE, receiverText, SIDE_WORDS, zoneText } from './rulePlaces.ts';
 import type { StaffWords } from './staffWords.ts';
 import { atDepth, leverageText, techniqueLabel } from './technique.ts';
 
@@ -32,14 +33,14 @@ import { atDepth, leverageText, techniqueLabel } from './technique.ts';
 export interface RuleWords {
   /** "call side", "my side", "left". */
   readonly side: (side: SideRef) => string;
-  /** "B gap call side", "edge gap away side", "gap outside the tight end call side". */
+  /** "call-side B gap", "away-side edge gap", "B gap on my side". */
   readonly gap: (gap: GapRef) => string;
   /** The gap without its side, as a list to pick from shows it: "B gap", "edge gap", "gap outside the tight end". */
   readonly gapAlone: (gap: GapRef) => string;
   readonly who: (who: Who) => string;
-  /** "#2 call side", "the back". */
+  /** "call-side #2", "the back". */
   readonly receiver: (receiver: ReceiverRef) => string;
-  /** "Rush the B gap call side off the inside hip of the E". */
+  /** "Rush the call-side B gap off the inside hip of the E". */
   readonly job: (job: RuleJob) => string;
   /** "the end man on my side is detached". */
   readonly test: (test: LookTest) => string;
@@ -62,11 +63,11 @@ export interface RuleWords {
   readonly alignRules: (rules: readonly AlignRule[]) => string;
   readonly base: (base: BaseJob) => string;
   readonly preSnap: (preSnap: PreSnap) => string;
-  /** "Flat call side: the call-side E, else N"; "If …: deep half left: nobody yet". */
+  /** "Call-side flat: the call-side E, else N"; "If …: deep half left: nobody yet". */
   readonly need: (need: ZoneNeed) => string;
   /** "Force on the call side: the call-side E; on the away side: nobody is told to". */
   readonly forces: (tells: readonly CoverageTell[]) => string;
-  /** "If the end man on my side is detached, rush the C gap call side". */
+  /** "If the end man on my side is detached, rush the call-side C gap". */
   readonly tellCase: (told: TellCase) => string;
   /** "E: if …, rush …; otherwise contain …". */
   readonly tell: (tell: Tell) => string;
@@ -80,54 +81,12 @@ interface CoverageTell {
   readonly cases: readonly CoverageCase[];
 }
 
-const SIDE_WORDS: Readonly<Record<SideRef, string>> = {
-  call: 'call side',
-  away: 'away side',
-  mine: 'my side',
-  other: 'other side',
-  left: 'left',
-  right: 'right',
-};
-
-const ON_SIDE: Readonly<Record<SideRef, string>> = {
-  call: 'on the call side',
-  away: 'on the away side',
-  mine: 'on my side',
-  other: 'on the other side',
-  left: 'on the left',
-  right: 'on the right',
-};
-
 /** Said behind a job whose ground the coach may have to know: it decides who gives way. */
 const BASIS_WORDS: Readonly<Record<ToldBasis, string>> = {
   path: '',
   movement: ' (line movement)',
   consequence: ' (follows from the others)',
 };
-
-function gapText(gap: GapRef): string {
-  return `${gapAlone(gap)} ${SIDE_WORDS[gap.side]}`;
-}
-
-function gapAlone(gap: GapRef): string {
-  switch (gap.kind) {
-    case 'letter':
-      return `${gap.letter} gap`;
-    case 'edge':
-      return 'edge gap';
-    case 'outside':
-      return `gap outside the ${BODY_WORDS[gap.body]}`;
-    default:
-      return assertNever(gap);
-  }
-}
-
-function receiverText(receiver: ReceiverRef): string {
-  if (receiver.kind === 'back') {
-    return receiver.number === 1 ? 'the back' : `back ${numberText(receiver.number)} from his side`;
-  }
-  return `#${numberText(receiver.number)} ${SIDE_WORDS[receiver.side]}`;
-}
 
 function counted(compare: Comparison, count: number, one: string, many: string): string {
   const number = `${numberText(count)} ${count === 1 ? one : many}`;
@@ -247,7 +206,7 @@ function conditions(when: readonly LookTest[]): string {
 }
 
 function needText({ when, zone, side, takers }: ZoneNeed, who: (who: Who) => string): string {
-  const where = zoneName(zone, side === 'middle' ? 'middle' : SIDE_WORDS[side]);
+  const where = zoneText(zone, side);
   const by = takers.length === 0 ? 'nobody yet' : takers.map(who).join(', else ');
   return capitalised(`${when.length === 0 ? '' : `if ${conditions(when)}: `}${where}: ${by}`);
 }
@@ -300,7 +259,7 @@ export function makeRuleWords(roles: readonly Role[], staff: StaffWords): RuleWo
   const names: NameWords<RuleNames> = {
     gap: gapText,
     who: defenders.theMan,
-    side: (side) => (side === 'middle' ? 'middle' : SIDE_WORDS[side]),
+    zone: zoneText,
     receiver: receiverText,
   };
   const job = (told: RuleJob): string => jobSentence(told, names);
