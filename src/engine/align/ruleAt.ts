@@ -57,12 +57,12 @@ function spotOnSide(at: Point, side: Side, facts: LookFacts): Spot {
   return beyond > 0 && at.y <= EDGE_DEPTH ? { kind: 'edge', offset: kept(beyond), depth: at.y } : fromBall;
 }
 
-/** The split receiver of his side he stands on: the nearest one; null when none is near. */
+/** The split receiver of his side he stands on: the nearest one; null when none is near. A man who may not catch has no number. */
 function onReceiver(at: Point, side: Side, facts: LookFacts): Spot | null {
   let best: { readonly number: number; readonly out: Yards } | null = null;
   for (const receiver of facts.receivers) {
     const player = facts.players.get(receiver.player);
-    if (receiver.side !== side || receiver.attached || player === undefined) continue;
+    if (receiver.side !== side || receiver.attached || !receiver.eligible || player === undefined) continue;
     const out = (at.x - player.x) * signOf(side);
     if (Math.abs(out) <= ON_RECEIVER && (best === null || Math.abs(out) < Math.abs(best.out))) {
       best = { number: receiver.number, out };

@@ -68,3 +68,12 @@ describe('the rule that puts a man where he stands', () => {
     expect(ruleAt(NOSE, { x: 0.7, y: 1 }, ROLES, FACTS).ok).toBe(false);
   });
 });
+
+it('over a slot who may not catch, for he is covered, he is told from the last man: such a man has no number', () => {
+  const covered = factsOf('line wr:X@-18 wr:H@-9 te:Y@4 wr:Z@16,-1.5 qb:Q@0,-5 rb:T@-1.5,-5');
+  expect(covered.receivers.find(({ player }) => player === 'H')?.eligible).toBe(false);
+  expect(ruleAt(LEFT_END, { x: -9, y: 5 }, ROLES, covered)).toMatchObject({
+    ok: true,
+    value: { spot: { kind: 'edge', depth: 5 } },
+  });
+});
