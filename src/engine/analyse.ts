@@ -1,9 +1,10 @@
+import { remembered } from '../base/index.ts';
 import { because, datum } from './because.ts';
 import { runChecks } from './checks/runChecks.ts';
 import type { Draft } from './checks/defineCheck.ts';
 import { applyWaivers } from './waivers.ts';
 import { work, type Worked } from './work.ts';
-import type { Analysis, Finding, MotionEffect, RoleId, Setup, Undetermined, Verdict } from './types/index.ts';
+import type { Analysis, Finding, Look, MotionEffect, RoleId, Setup, Undetermined, Verdict } from './types/index.ts';
 import { printAssignment } from './notation/eleven.ts';
 import { SEVERITIES } from './vocabulary.ts';
 
@@ -14,11 +15,17 @@ import { SEVERITIES } from './vocabulary.ts';
 export function analyse(setup: Setup): Analysis {
   const { motion } = setup.look;
   if (motion === null) return judge({ ...work(setup), motion: null });
-  const moved = setup.look.players.map((man) => (man.id === motion.player ? { ...man, ...motion.to } : man));
-  const atSnap = work({ ...setup, look: { ...setup.look, players: moved } });
+  const atSnap = work({ ...setup, look: afterMotion(setup.look) });
   const before = work(setup);
   return judge({ ...atSnap, setup, choice: choiceAfter(before, atSnap), motion: effectOf(before, atSnap) });
 }
+
+/** The look as the ball is snapped, the man in motion where it has brought him. */
+const afterMotion = remembered((look: Look): Look => {
+  const { motion } = look;
+  if (motion === null) return look;
+  return { ...look, players: look.players.map((man) => (man.id === motion.player ? { ...man, ...motion.to } : man)) };
+});
 
 /** The choice of an either-or call as the ball is snapped; where the motion makes it another half, that is a reason of it. */
 function choiceAfter({ choice: before }: Worked, { choice }: Worked): Analysis['choice'] {

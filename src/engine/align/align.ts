@@ -1,3 +1,4 @@
+import { remembered } from '../../base/index.ts';
 import { because, datum, fact } from '../because.ts';
 import type { Side } from '../vocabulary.ts';
 import type { Aligned, Because, Front, FrontRole, LookFacts, LookId, Point, Role, RoleId } from '../types/index.ts';
@@ -44,13 +45,11 @@ function byRule(entry: FrontRole, side: Side | null, facts: LookFacts): { readon
 /**
  * Stage 2: where the eleven of a front stand against a look. A spot set by hand for that look beats the rule.
  * `roles` are all roles of the playbook; a front role that is not among them is a broken promise.
+ * Every call out of the front asks the same.
  */
-export function align(
-  front: Front,
-  roles: readonly Role[],
-  facts: LookFacts,
-  look: LookId,
-): ReadonlyMap<RoleId, Aligned> {
+export const align = remembered(alignOnce);
+
+function alignOnce(front: Front, roles: readonly Role[], facts: LookFacts, look: LookId): ReadonlyMap<RoleId, Aligned> {
   const sides = sidesOfRoles(roles, facts);
   const byId = new Map(roles.map((role) => [role.id, role]));
   const aligned = new Map<RoleId, Aligned>();

@@ -1,5 +1,6 @@
+import { remembered } from '../../base/index.ts';
 import { because, datum, fact } from '../because.ts';
-import type { Setup, StaffWord } from '../types/index.ts';
+import type { Coverage, Front, Pressure, Setup, StaffWord } from '../types/index.ts';
 import { defineCheck, type Report } from './defineCheck.ts';
 
 /** One word of the staff's means two things, and this call uses it in a name or a tag. */
@@ -12,15 +13,11 @@ export const wordsTwoMeanings = defineCheck({
     '"There is no universal terminology": Comprehensive Defensive Football Glossary, MatchQuarters; J. T. Reed, "Terms of Football"',
   needsSide: false,
   judge: ({ setup }) => {
+    const unclear = unclearWords(setup.dictionary);
+    if (unclear.length === 0) return [];
     const texts = textsOf(setup);
-    const said = new Map<string, readonly StaffWord[]>();
-    for (const entry of setup.dictionary) {
-      const key = plain(entry.word);
-      said.set(key, [...(said.get(key) ?? []), entry]);
-    }
-    return [...said].flatMap(([key, entries]): readonly Report[] => {
-      const meanings = distinct(entries.map((entry) => entry.meaning.trim()));
-      if (meanings.length < 2 || !texts.some((text) => uses(text, key))) return [];
+    return unclear.flatMap(({ key, entries, meanings }): readonly Report[] => {
+      if (!texts.some((text) => uses(text, key))) return [];
       return [
         {
           because: because(
@@ -35,12 +32,27 @@ export const wordsTwoMeanings = defineCheck({
   },
 });
 
+/** The words of a dictionary that have more than one meaning, as they are heard. */
+const unclearWords = remembered((dictionary: readonly StaffWord[]) => {
+  const said = new Map<string, readonly StaffWord[]>();
+  for (const entry of dictionary) {
+    const key = plain(entry.word);
+    said.set(key, [...(said.get(key) ?? []), entry]);
+  }
+  return [...said].flatMap(([key, entries]) => {
+    const meanings = distinct(entries.map((entry) => entry.meaning.trim()));
+    return meanings.length < 2 ? [] : [{ key, entries, meanings }];
+  });
+});
+
 /** Names and tags of everything in this call that a coach says aloud. */
 function textsOf({ first, second, coverage, secondCoverage, front }: Setup): readonly string[] {
-  const pressures = [first, second].flatMap((each) => (each === null ? [] : [each.name, ...each.tags]));
-  const others = [coverage, secondCoverage, front].flatMap((each) => (each === null ? [] : [each.name]));
-  return [...pressures, ...others].map(plain);
+  return [first, second, coverage, secondCoverage, front].flatMap((each) => (each === null ? [] : saidOf(each)));
 }
+
+const saidOf = remembered((part: Pressure | Coverage | Front): readonly string[] =>
+  ('tags' in part ? [part.name, ...part.tags] : [part.name]).map(plain),
+);
 
 /** Small letters and digits, one blank between words: what is heard. */
 function plain(text: string): string {

@@ -1,5 +1,3 @@
-import { compareBy } from '../../base/index.ts';
-
 /** Somebody who may take one of these items, the cheaper the more natural. Costs are whole numbers. */
 export interface Seeker {
   readonly name: string;
@@ -13,51 +11,52 @@ export interface Matching {
   readonly proofs: ReadonlyMap<number, { readonly items: readonly number[]; readonly seekers: readonly number[] }>;
 }
 
+/** What the seekers so far have taken, told by the last of them and by what stood before him. */
 interface State {
   readonly count: number;
   readonly cost: number;
-  readonly choices: readonly (number | null)[];
+  readonly choice: number | null;
+  readonly before: State | null;
 }
+
+const NOBODY_YET: State = { count: 0, cost: 0, choice: null, before: null };
 
 /**
  * The assignment that covers the most items, and among those the cheapest: exact, by dynamic programming over the set of
  * covered items (at most 14 gaps). Among equals the one found first in the given order wins, so order the input by sense.
  */
 export function matchSeekers(itemCount: number, seekers: readonly Seeker[]): Matching {
-  let states = new Map<number, State>([[0, { count: 0, cost: 0, choices: [] }]]);
+  let states = new Map<number, State>([[0, NOBODY_YET]]);
   for (const seeker of seekers) {
     const next = new Map<number, State>();
-    const offer = (mask: number, state: State): void => {
+    const offer = (mask: number, count: number, cost: number, choice: number | null, before: State): void => {
       const known = next.get(mask);
-      if (
-        known === undefined ||
-        state.count > known.count ||
-        (state.count === known.count && state.cost < known.cost)
-      ) {
-        next.set(mask, state);
-      }
+      if (known === undefined || isBetter(count, cost, known)) next.set(mask, { count, cost, choice, before });
     };
     for (const [mask, state] of states) {
       for (const [item, cost] of seeker.costs) {
-        if ((mask & (1 << item)) !== 0) continue;
-        offer(mask | (1 << item), {
-          count: state.count + 1,
-          cost: state.cost + cost,
-          choices: [...state.choices, item],
-        });
+        if ((mask & (1 << item)) === 0) offer(mask | (1 << item), state.count + 1, state.cost + cost, item, state);
       }
-      offer(mask, { ...state, choices: [...state.choices, null] });
+      offer(mask, state.count, state.cost, null, state);
     }
     states = next;
   }
-  const [best] = [...states.values()].sort(
-    compareBy(
-      (state) => -state.count,
-      (state) => state.cost,
-    ),
-  );
-  const taken = best?.choices ?? [];
+  let best = states.values().next().value ?? NOBODY_YET;
+  for (const state of states.values()) if (isBetter(state.count, state.cost, best)) best = state;
+  const taken = choicesOf(best);
   return { taken, proofs: proveMissing(itemCount, seekers, taken) };
+}
+
+/** More items covered, or as many for less. */
+function isBetter(count: number, cost: number, than: State): boolean {
+  return count > than.count || (count === than.count && cost < than.cost);
+}
+
+/** What each seeker took, the first one first. */
+function choicesOf(last: State): readonly (number | null)[] {
+  const choices: (number | null)[] = [];
+  for (let state = last; state.before !== null; state = state.before) choices.push(state.choice);
+  return choices.reverse();
 }
 
 /**

@@ -1,4 +1,4 @@
-import { compareBy } from '../../base/index.ts';
+import { compareBy, remembered } from '../../base/index.ts';
 import type { Look, LookFacts, OffencePlayer, PlayerId } from '../types/index.ts';
 import type { Place, RuleLevel } from '../vocabulary.ts';
 import { fieldAt } from './field.ts';
@@ -10,8 +10,11 @@ import { edgeLetter, gapsOfSide, isOnLine, readSurface } from './surface.ts';
 /**
  * Stage 1: everything the rules ask of an offensive look at one ball spot. The order of the players never matters.
  * A look without a snapper is a broken promise (the document refuses it), hence an exception.
+ * All calls ask it of the same few looks, so it is remembered.
  */
-export function readLook(look: Look, level: RuleLevel, spot: Place): LookFacts {
+export const readLook = remembered(readOnce);
+
+function readOnce(look: Look, level: RuleLevel, spot: Place): LookFacts {
   const players = [...look.players].sort(
     compareBy<OffencePlayer>(
       (player) => player.x,

@@ -1,4 +1,4 @@
-import { compareBy } from '../../base/index.ts';
+import { compareBy, remembered } from '../../base/index.ts';
 import type { Point, RoleId, Yards } from '../types/index.ts';
 import { between } from './geometry/points.ts';
 import type { Errand, Move } from './types.ts';
@@ -33,7 +33,7 @@ const IN_COVER: readonly Errand[] = ['drop', 'man', 'spy', 'stand'];
  * pair once, at its first meeting. An estimate, as the moves are.
  */
 export function crossings(moves: readonly Move[]): readonly Crossing[] {
-  const traces = moves.toSorted(compareBy(({ role }) => role)).map(traceOf);
+  const traces = moves.toSorted(compareBy(({ role }) => role)).map((move) => traceOf(move));
   return traces.flatMap((first, index) =>
     traces.slice(index + 1).flatMap((second): readonly Crossing[] => {
       const met = firstMeeting(first, second);
@@ -53,7 +53,9 @@ export interface Trace {
 }
 
 /** Traces a move, so that it can be held against many others without being traced again. */
-export function traceOf(move: Move): Trace {
+export const traceOf = remembered(traceOnce);
+
+function traceOnce(move: Move): Trace {
   const { path, starts } = move;
   const from = Math.ceil(starts * LOOKS - 1e-9);
   const places: Point[] = [];
@@ -80,7 +82,22 @@ export function traceOf(move: Move): Trace {
 /** Where and when two men first meet; null when they do not. */
 export function firstMeeting(a: Trace, b: Trace): Omit<Crossing, 'a' | 'b'> | null {
   if (IN_COVER.includes(a.move.errand) && IN_COVER.includes(b.move.errand)) return null;
-  if (!mayMeet(a, b)) return null;
+  return mayMeet(a, b) ? meetingOf(a, b) : null;
+}
+
+type Meeting = Omit<Crossing, 'a' | 'b'> | null;
+
+/** Whom a trace has been held against: the same two come near each other in many calls. */
+const meetingsOf = remembered((_trace: Trace): Map<Trace, Meeting> => new Map());
+
+function meetingOf(a: Trace, b: Trace): Meeting {
+  const meetings = meetingsOf(a);
+  let met = meetings.get(b);
+  if (met === undefined) meetings.set(b, (met = meetOnce(a, b)));
+  return met;
+}
+
+function meetOnce(a: Trace, b: Trace): Meeting {
   for (let index = 0; index < a.places.length; index += 1) {
     const mine = a.places[index];
     if (mine === undefined) continue;

@@ -1,6 +1,7 @@
+import { remembered } from '../../base/index.ts';
 import { fieldAt } from '../facts/field.ts';
 import { gapsEqual } from '../gaps.ts';
-import type { Assignment, LookFacts, RoleId } from '../types/index.ts';
+import type { Aligned, Assignment, Gap, LookFacts, RoleId } from '../types/index.ts';
 import type { Place, RuleLevel } from '../vocabulary.ts';
 import { firstMeeting, traceOf } from './crossings.ts';
 import { errandOf } from './errands.ts';
@@ -8,6 +9,7 @@ import type { Ground, Runner, Way } from './geometry/ground.ts';
 import { lanesOf } from './geometry/lanes.ts';
 import { distance } from './geometry/points.ts';
 import { waysOf, type Together } from './geometry/ways.ts';
+import { quarterRank } from './geometry/zones.ts';
 import { dropping, READ_TIME, SPEED_MODELS, type SpeedModel } from './speed.ts';
 import { likelySpot } from './throws.ts';
 import { turnsOf, type Turn } from './turns.ts';
@@ -42,7 +44,7 @@ const HOLDS = [0, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 1, 1.1, 1.2] as const;
  */
 export function movesOf(input: MoveInput): readonly Move[] {
   const timing = timingOf(input);
-  const moves = input.assignments.map((assignment) => moveOf(timing, assignment));
+  const moves = input.assignments.map((assignment) => knownMoveOf(timing, assignment));
   const byRole = new Map(moves.map((move) => [move.role, move]));
   const turns = turnsOf(input.assignments);
   return moves.map((move) => inTurn(move, byRole, turns, []));
@@ -69,8 +71,26 @@ function inTurn(
 
 /** The move of a man who goes after others. Where no hold keeps them apart he goes as he is told, and they meet. */
 function held(move: Move, firsts: readonly Move[], told: boolean): Move {
+  const known = knownHolds(move);
+  const same = known.find((each) => each.told === told && sameList(each.firsts, firsts));
+  if (same !== undefined) return same.made;
+  const made = holdBack(move, firsts, told);
+  known.push({ told, firsts, made });
+  return made;
+}
+
+/** What came of holding a move back, each time it was. */
+const knownHolds = remembered(
+  (_move: Move): { readonly told: boolean; readonly firsts: readonly Move[]; readonly made: Move }[] => [],
+);
+
+function sameList(a: readonly Move[], b: readonly Move[]): boolean {
+  return a.length === b.length && a.every((move, index) => move === b[index]);
+}
+
+function holdBack(move: Move, firsts: readonly Move[], told: boolean): Move {
   const holds = HOLDS.filter((hold) => hold > 0 || !told);
-  const before = firsts.map(traceOf);
+  const before = firsts.map((first) => traceOf(first));
   const apart = holds.find((hold) => {
     const trace = traceOf(later(move, hold));
     return before.every((first) => firstMeeting(first, trace) === null);
@@ -118,6 +138,62 @@ function timingOf(input: MoveInput): Timing {
     passer: likelySpot(facts),
   };
   return { input, speeds, ground, together: { runners: all, lanes: lanesOf(all) }, runners };
+}
+
+/** The moves that are known on one ground: men have few jobs in a look, and many calls give them the same ones. */
+const movesOn = remembered(
+  (_facts: LookFacts, _speeds: SpeedModel, _level: RuleLevel, _spot: Place): Map<string, Move> => new Map(),
+);
+
+/** So many are kept at most; then it begins again. */
+const MOST_MOVES = 1_000;
+
+function standingOf({ role, x, y }: Aligned): string {
+  return `${role.id} ${role.room} ${x} ${y}`;
+}
+
+/** A man's move from memory, if he has made it before: whatever his way refers to is in its name. */
+function knownMoveOf(timing: Timing, assignment: Assignment): Move {
+  const { input, speeds } = timing;
+  const moves = movesOn(input.facts, speeds, input.level, input.spot);
+  const name = nameOfMove(timing, assignment);
+  const known = moves.get(name);
+  if (known !== undefined) return known;
+  if (moves.size >= MOST_MOVES) moves.clear();
+  const made = moveOf(timing, assignment);
+  moves.set(name, made);
+  return made;
+}
+
+/** Where he stands, what he does, his lane in each of his gaps, his place among the quarters, where his neighbour stands. */
+function nameOfMove({ runners, together, ground }: Timing, { aligned }: Assignment): string {
+  const runner = runners.get(aligned.role.id);
+  if (runner === undefined) return standingOf(aligned);
+  const { job } = runner;
+  const name = `${standingOf(aligned)} ${job.kind}`;
+  switch (job.kind) {
+    case 'rush':
+    case 'contain': {
+      const neighbour = job.track.kind === 'past' ? ground.manAt(job.track.neighbour) : null;
+      const past = neighbour === null ? '' : `${neighbour.x} ${neighbour.y}`;
+      const how = job.track.kind === 'past' ? job.track.how : '';
+      return `${name} ${job.manner} ${lanesText(together, runner, job.gaps)} ${how} ${past}`;
+    }
+    case 'fit':
+      return `${name} ${job.manner} ${lanesText(together, runner, job.gaps)}`;
+    case 'drop':
+      return `${name} ${job.zone} ${job.side} ${quarterRank(together.runners, runner)}`;
+    case 'man':
+      return `${name} ${job.receiver}`;
+    case 'spy':
+      return name;
+  }
+}
+
+function lanesText({ lanes }: Together<Runner>, runner: Runner, gaps: readonly Gap[]): string {
+  let text = '';
+  for (const gap of gaps) text += `${gap.side} ${gap.letter} ${lanes(runner, gap)} `;
+  return text;
 }
 
 function moveOf(timing: Timing, { aligned }: Assignment): Move {

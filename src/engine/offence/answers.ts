@@ -1,4 +1,4 @@
-import { compareBy } from '../../base/index.ts';
+import { compareBy, remembered } from '../../base/index.ts';
 import { matchSeekers, type Seeker } from '../complete/matchGaps.ts';
 import { gapsEqual } from '../gaps.ts';
 import type {
@@ -17,7 +17,7 @@ import type {
 } from '../types/index.ts';
 import { protect } from './protections/protect.ts';
 import { PROTECTIONS } from '../offenceVocabulary.ts';
-import type { Rusher } from './protections/types.ts';
+import type { ProtectionScheme, Rusher } from './protections/types.ts';
 import { optionDuties } from './runs/optionDuties.ts';
 import { findMan, readMan } from './runs/readMan.ts';
 import { runConcept } from './runs/runConcept.ts';
@@ -114,8 +114,6 @@ function fitFloating(
 
 /** One protection the look is known for against this rush. A rusher in conflict is taken where he stands for now. */
 export function answerProtection(known: KnownProtection, { facts, assignments }: Defence): ProtectionAnswer {
-  const named = PROTECTIONS.find((each) => each.id === known.protection);
-  if (named === undefined) throw new Error(`Unknown protection ${known.protection}`);
   const rushers = assignments.flatMap(({ aligned, run, pass, combined }): readonly Rusher[] => {
     const [endGap] = run.gaps;
     if ((pass.kind !== 'rush' && pass.kind !== 'contain') || endGap === undefined) return [];
@@ -125,7 +123,7 @@ export function answerProtection(known: KnownProtection, { facts, assignments }:
   });
   const result = protect({
     facts,
-    scheme: { scheme: named.scheme, back: named.back, tightEnds: named.tightEnds, slideSide: known.slideSide },
+    scheme: schemeOf(known),
     defenders: assignments.map(({ aligned }) => ({ role: aligned.role.id, x: aligned.x, y: aligned.y })),
     rushers,
   });
@@ -133,3 +131,9 @@ export function answerProtection(known: KnownProtection, { facts, assignments }:
     ? { kind: 'answered', known, picture: result.value }
     : { kind: 'not-here', known, because: result.problem };
 }
+
+const schemeOf = remembered((known: KnownProtection): ProtectionScheme => {
+  const named = PROTECTIONS.find((each) => each.id === known.protection);
+  if (named === undefined) throw new Error(`Unknown protection ${known.protection}`);
+  return { scheme: named.scheme, back: named.back, tightEnds: named.tightEnds, slideSide: known.slideSide };
+});

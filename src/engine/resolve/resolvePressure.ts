@@ -1,4 +1,4 @@
-import { compareBy } from '../../base/index.ts';
+import { compareBy, remembered } from '../../base/index.ts';
 import { because, datum } from '../because.ts';
 import type { Basis, Side, Turn } from '../vocabulary.ts';
 import type {
@@ -25,7 +25,9 @@ import { findWho } from './who.ts';
 type ByRole = ReadonlyMap<RoleId, Aligned>;
 
 /** The call side of a pressure by its own rule (stage 3). A role counts by where he stands. */
-export function ownSide(pressure: Pressure, facts: LookFacts, aligned: ByRole): SideDecision {
+export const ownSide = remembered(sideOnce);
+
+function sideOnce(pressure: Pressure, facts: LookFacts, aligned: ByRole): SideDecision {
   const sideOfRole = (role: RoleId): Side | null => {
     const place = aligned.get(role)?.place;
     return place === undefined || place === 'middle' ? null : place;
@@ -35,7 +37,10 @@ export function ownSide(pressure: Pressure, facts: LookFacts, aligned: ByRole): 
 
 /** The call side of the second pressure, turned as the call says. A tie of the first is a tie of one that follows it. */
 export function turnedSide(turn: Turn, first: SideDecision, own: SideDecision): SideDecision {
-  if (turn === 'own') return own;
+  return turn === 'own' ? own : following(first, turn);
+}
+
+const following = remembered((first: SideDecision, turn: Exclude<Turn, 'own'>): SideDecision => {
   if (first.kind === 'tie') {
     return {
       kind: 'tie',
@@ -48,7 +53,7 @@ export function turnedSide(turn: Turn, first: SideDecision, own: SideDecision): 
       ? because('the call turns it to the side of the first, {side}', { side: datum.side(side) }, first.because)
       : because('the call turns it opposite the first, {side}', { side: datum.side(side) }, first.because);
   return { kind: 'decided', side, because: words };
-}
+});
 
 interface Rule {
   readonly who: Who;
@@ -72,8 +77,11 @@ function rulesOf(pressure: Pressure, coverage: Coverage | null): readonly Rule[]
 /**
  * Stage 4: one pressure in this look. The shell, where one is given, tells only men whom the rush tells nothing. A second
  * telling of the rush for one man is kept apart: it is never heard. Without a call side nobody can be told anything.
+ * A pressure is told the same in every pair it is part of, as long as its side is picked for the same reason.
  */
-export function resolvePressure(
+export const resolvePressure = remembered(resolveOnce);
+
+function resolveOnce(
   pressure: Pressure,
   coverage: Coverage | null,
   side: SideDecision,

@@ -1,4 +1,4 @@
-import { compareBy, ok, refused, type Result } from '../../../base/index.ts';
+import { compareBy, ok, refused, remembered, type Result } from '../../../base/index.ts';
 import { fact } from '../../because.ts';
 import { depthOf, signOf } from '../../facts/surface.ts';
 import { opposite } from '../../resolve/sides.ts';
@@ -24,7 +24,9 @@ export interface Crew {
  * Who stays in, by the protection. If one back of several stays it is the one nearest to the side he works, of two equally
  * near the one nearer to the line (a convention of ours). Refused when the look lacks somebody the protection keeps in.
  */
-export function crewOf(facts: LookFacts, scheme: ProtectionScheme): Result<Crew, Because> {
+export const crewOf = remembered(crewOnce);
+
+function crewOnce(facts: LookFacts, scheme: ProtectionScheme): Result<Crew, Because> {
   const row = rowOf(facts);
   const snapper = row.find((body) => body.snapper);
   if (snapper === undefined) throw new Error('A surface without a snapper');

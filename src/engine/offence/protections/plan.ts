@@ -1,4 +1,4 @@
-import { compareBy } from '../../../base/index.ts';
+import { compareBy, remembered } from '../../../base/index.ts';
 import { because, datum, fact } from '../../because.ts';
 import { signOf } from '../../facts/surface.ts';
 import { opposite } from '../../resolve/sides.ts';
@@ -35,8 +35,27 @@ export interface PlanInput {
   readonly defenders: readonly Threat[];
 }
 
-/** What every blocker is told, by the scheme. */
+/**
+ * What every blocker is told, by the scheme. It is set against where the defenders stand and not against who comes, so the
+ * same plan serves every pressure out of a front.
+ */
 export function plan(input: PlanInput): readonly Duty[] {
+  const plans = plansOf(input.facts, input.scheme);
+  let stand = '';
+  for (const { role, x, y } of input.defenders) stand += `${role} ${x} ${y} `;
+  let known = plans.get(stand);
+  if (known === undefined) {
+    if (plans.size >= MOST_PLANS) plans.clear();
+    plans.set(stand, (known = planOnce(input)));
+  }
+  return known;
+}
+
+/** The plans that are known in one look, by where the defenders stand. So many are kept at most; then it begins again. */
+const plansOf = remembered((_facts: LookFacts, _scheme: ProtectionScheme): Map<string, readonly Duty[]> => new Map());
+const MOST_PLANS = 100;
+
+function planOnce(input: PlanInput): readonly Duty[] {
   switch (input.scheme.scheme) {
     case 'half-slide':
       return halfSlide(input);

@@ -1,4 +1,4 @@
-import { ok, refused, type Result } from '../../../base/index.ts';
+import { ok, refused, remembered, type Result } from '../../../base/index.ts';
 import { because, datum, fact } from '../../because.ts';
 import { signOf } from '../../facts/surface.ts';
 import { gapsEqual } from '../../gaps.ts';
@@ -46,8 +46,11 @@ interface Movers {
  * Gap arithmetic: gaps to own are blockers and one more; a puller takes his gap along, a man who leads out of the backfield
  * adds one, a passer who runs adds one ("Two Gap, One Gap Revisited", Football Is Life blog, 2015, for the count; that it moves
  * with the puller from memory). The concepts themselves: beside each in `CONCEPTS`.
+ * No defence is asked, so it is remembered for all of them.
  */
-export function runConcept(facts: LookFacts, concept: RunConcept, side: Side): Result<RunPicture, Because> {
+export const runConcept = remembered(conceptOnce);
+
+function conceptOnce(facts: LookFacts, concept: RunConcept, side: Side): Result<RunPicture, Because> {
   const rule = CONCEPTS[concept];
   const ground: Ground = { rule, side, facts };
   if (rule.keeper !== undefined && facts.passer === null) return refused(fact('there is no passer to carry the ball'));

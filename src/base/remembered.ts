@@ -1,0 +1,44 @@
+/**
+ * A pure function that is asked the same again and again: it works once, and answers from memory when it is given the very same
+ * arguments, objects by identity. That is safe because nothing here ever changes an object that has been handed over. What is
+ * remembered about an object goes when the object does; the first argument has to be one.
+ */
+export function remembered<First extends object, Rest extends readonly unknown[], Value>(
+  work: (first: First, ...rest: Rest) => Value,
+): (first: First, ...rest: Rest) => Value {
+  const root = new WeakMap<First, Shelf<Value>>();
+  return (first, ...rest) => {
+    let shelf = root.get(first);
+    if (shelf === undefined) root.set(first, (shelf = new Shelf<Value>()));
+    // No further than it takes arguments: a list that maps with it hands over places as well.
+    for (let at = 0; at < work.length - 1; at += 1) shelf = shelf.at(rest[at]);
+    shelf.answer ??= { value: work(first, ...rest) };
+    return shelf.answer.value;
+  };
+}
+
+/** What is remembered for the arguments so far. */
+class Shelf<Value> {
+  answer: { readonly value: Value } | null = null;
+  private objects: WeakMap<object, Shelf<Value>> | null = null;
+  private others: Map<unknown, Shelf<Value>> | null = null;
+
+  /** The shelf of one more argument. */
+  at(part: unknown): Shelf<Value> {
+    const isObject = (typeof part === 'object' && part !== null) || typeof part === 'function';
+    if (isObject) {
+      this.objects ??= new WeakMap();
+      const known = this.objects.get(part);
+      if (known !== undefined) return known;
+      const made = new Shelf<Value>();
+      this.objects.set(part, made);
+      return made;
+    }
+    this.others ??= new Map();
+    const known = this.others.get(part);
+    if (known !== undefined) return known;
+    const made = new Shelf<Value>();
+    this.others.set(part, made);
+    return made;
+  }
+}

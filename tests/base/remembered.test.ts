@@ -1,0 +1,48 @@
+import { describe, expect, it } from 'vitest';
+import { remembered } from '../../src/base/index.ts';
+
+/** A function that counts how often it really works. */
+function counted() {
+  let worked = 0;
+  const work = (first: { readonly name: string }, second: object | null, third: string): string => {
+    worked += 1;
+    return `${first.name} ${second === null ? 'nobody' : 'somebody'} ${third}`;
+  };
+  return { ask: remembered(work), worked: () => worked };
+}
+
+const [nose, end] = [{ name: 'nose' }, { name: 'end' }];
+
+describe('remembered', () => {
+  it('works once for the same arguments, objects being the same only if they are one', () => {
+    const { ask, worked } = counted();
+    expect([ask(nose, end, 'a'), ask(nose, end, 'a')]).toEqual(['nose somebody a', 'nose somebody a']);
+    expect(worked()).toBe(1);
+    ask({ ...nose }, end, 'a');
+    ask(nose, { ...end }, 'a');
+    ask(nose, null, 'a');
+    expect(ask(nose, end, 'b')).toBe('nose somebody b');
+    expect(worked()).toBe(5);
+    ask(nose, null, 'a');
+    ask(nose, end, 'b');
+    expect(worked()).toBe(5);
+  });
+
+  it('remembers that there is nothing', () => {
+    let worked = 0;
+    const ask = remembered((_man: object): undefined => void (worked += 1));
+    ask(nose);
+    ask(nose);
+    expect(worked).toBe(1);
+  });
+
+  it('takes no notice of arguments it does not take, as when a list is mapped with it', () => {
+    let worked = 0;
+    const ask = remembered((man: { readonly name: string }): string => {
+      worked += 1;
+      return man.name;
+    });
+    expect([nose, end, nose].map(ask)).toEqual(['nose', 'end', 'nose']);
+    expect(worked).toBe(2);
+  });
+});
