@@ -1,134 +1,87 @@
 /**
- * `npm run bench`: how dear one full check is, and what of a menu is worked out again after an edit, as CPU time and as ratios
- * to baselines measured in the same run. Wall time on a shared machine says little; ratios within one process are what to
- * compare.
+ * `npm run bench:menu`: what a check costs alone and within a menu, what an edit costs, how it grows, how long the page's worker
+ * works at a stretch, and what general solvers take for a part of the same; as ratios measured in one run, beside the goals.
+ * `npm run --silent bench:menu > docs/bench.md` keeps the report.
  */
-import { readFileSync } from 'node:fs';
-import { openDocument, toSetup, type Playbook } from '../../src/document/index.ts';
-import { analyse, PLACES, type Setup } from '../../src/engine/index.ts';
-import { createMenuJudge, gridOf, sizeOfGrid, type MenuJudge } from '../../src/menu/index.ts';
+import { cpus, loadavg } from 'node:os';
+import { analyse } from '../../src/engine/index.ts';
+import { createMenuJudge } from '../../src/menu/index.ts';
+import { grown, judgeAll, pairCases, setupOf, some } from './cases.ts';
+import { benchEdits, benchGrowth } from './edits.ts';
+import { byTurns, cpuMs, table, told } from './measure.ts';
+import { benchMend } from './mend.ts';
+import { benchSlices } from './slices.ts';
+import { benchSolvers } from './solverTimes.ts';
 
-const ROUNDS = 5;
+/** A goal, what was measured, and whether it is reached. */
+export type GoalRow = readonly [goal: string, measured: string, reached: boolean];
+
 const FRAME_MS = 1000 / 60;
+const SAMPLE = 300;
+const CASES = 6_000;
 
-interface Measured {
-  readonly name: string;
-  /** CPU milliseconds for one unit of work: median over the rounds. */
-  readonly ms: number;
-}
+const rows: GoalRow[] = [];
+const playbook = grown(40, 24);
 
-function demo(): Playbook {
-  const opened = openDocument(readFileSync(new URL('../../demo-data/playbook.json', import.meta.url), 'utf8'));
-  if (!opened.ok) throw new Error(JSON.stringify(opened.problem));
-  return opened.value;
-}
+// One check: alone, on copies of which nothing is known; and within a menu, what its cases share being worked out once.
+const judge = createMenuJudge();
+const opened = judge.open(playbook);
+const cases = pairCases(opened, CASES);
+const setups = some(cases, SAMPLE).map((each) => setupOf(opened, each));
+const copies = (): typeof setups => setups.map((setup) => structuredClone(setup));
+const per = (work: () => void, count: number): number => cpuMs(work) / count;
+// Once to warm up.
+copies().forEach((setup) => analyse(setup));
+const third = Math.floor(cases.length / 3);
+const one = byTurns(3, {
+  copy: () => per(() => copies(), SAMPLE),
+  alone: () => {
+    const fresh = copies();
+    return per(() => fresh.forEach((setup) => analyse(setup)), SAMPLE);
+  },
+  menu: (round) => per(() => judgeAll(judge, cases.slice(round * third, (round + 1) * third)), third),
+});
+const { copy = Number.NaN, alone = Number.NaN, menu = Number.NaN } = one;
+rows.push(
+  ['a case in a menu: 15 times cheaper than alone', `${told(alone / menu)} times`, alone / menu >= 15],
+  ['1,000,000 verdicts a second', told(1000 / menu), 1000 / menu >= 1_000_000],
+);
 
-function setups(playbook: Playbook): readonly Setup[] {
-  return playbook.calls.flatMap((call) =>
-    playbook.looks.flatMap((look) =>
-      PLACES.flatMap((spot) => {
-        const setup = toSetup(playbook, { call, look: look.id, spot });
-        return setup.ok ? [setup.value] : [];
-      }),
-    ),
-  );
-}
+const edits = benchEdits(playbook);
+const growth = benchGrowth();
+const slices = await benchSlices(playbook);
+const solvers = benchSolvers(setups, menu);
+const mend = benchMend(playbook);
+for (const part of [edits, growth, slices, solvers, mend]) rows.push(...part.goals);
 
-function cpuMs(work: () => void): number {
-  const before = process.cpuUsage();
-  work();
-  const used = process.cpuUsage(before);
-  return (used.user + used.system) / 1000;
-}
+const [cpu] = cpus();
+console.log(`# What checking costs
 
-function median(values: readonly number[]): number {
-  const sorted = values.toSorted((a, b) => a - b);
-  return sorted[Math.floor(sorted.length / 2)] ?? Number.NaN;
-}
+Written by \`npm run --silent bench:menu > docs/bench.md\`: one run, CPU time of one thread, medians. On ${cpu?.model ?? 'an unknown processor'}, ${cpus().length} cores, Node ${process.versions.node}; at a load of ${told(loadavg()[0] ?? NaN)} when it ended: compare ratios, not milliseconds.
 
-/** Runs the works by turns, so that whatever the machine is doing meets all of them alike. */
-function measure(
-  units: number,
-  works: readonly { readonly name: string; readonly run: () => void }[],
-): readonly Measured[] {
-  const times = works.map(() => [] as number[]);
-  for (const { run } of works) run();
-  for (let round = 0; round < ROUNDS; round += 1) {
-    works.forEach(({ run }, index) => times[index]?.push(cpuMs(run) / units));
-  }
-  return works.map(({ name }, index) => ({ name, ms: median(times[index] ?? []) }));
-}
+The playbook is the demo grown to 40 pressures and 24 looks at 3 ball spots (\`scripts/demo/grow\`). A case is one call against one
+look at one spot, all checks made.
 
-/** All calls of a copy of the playbook, as the worker gets it; how many cases had to be worked out. */
-function judgeAll(judge: MenuJudge, playbook: Playbook): number {
-  const before = judge.worked();
-  const grid = gridOf(judge.open(structuredClone(playbook)), { kind: 'calls' });
-  for (let index = 0; index < sizeOfGrid(grid); index += 1) {
-    const menuCase = grid.caseAt(index);
-    if (menuCase !== null) judge.judge(menuCase);
-  }
-  judge.settle();
-  return judge.worked() - before;
-}
+## One case
 
-/** The playbook with one man of one look a quarter yard from where he stood, another man each time. */
-function dragged(playbook: Playbook, round: number): Playbook {
-  const looks = playbook.looks.map((look, at) =>
-    at !== 0
-      ? look
-      : {
-          ...look,
-          players: look.players.map((man, index) => (index === 7 ? { ...man, x: man.x + 0.25 * (round + 1) } : man)),
-        },
-  );
-  return { ...playbook, looks };
-}
+${table(
+  ['', 'ms', 'x copying its setup', '% of a frame'],
+  (
+    [
+      ['baseline: copy the setup', copy],
+      ['the whole analysis, words and all, nothing known', alone],
+      ['its verdict within a menu', menu],
+    ] as const
+  ).map(([name, ms]) => [name, told(ms), told(ms / copy), told((ms / FRAME_MS) * 100)]),
+)}
 
-/** The playbook with one pressure told differently, another way each time. */
-function retold(playbook: Playbook, round: number): Playbook {
-  const pressures = playbook.pressures.map((each, at) =>
-    at === 0 ? { ...each, rushers: 4 + (round % 2), name: `${each.name} ${String(round)}` } : each,
-  );
-  return { ...playbook, pressures };
-}
+Within a menu a case is ${told(alone / menu)} times cheaper: ${told(1000 / menu)} verdicts a second.
 
-function benchCheck(all: readonly Setup[]): void {
-  const [baseline, ...rest] = measure(all.length, [
-    { name: 'baseline: copy the setup (structuredClone)', run: () => all.forEach((setup) => structuredClone(setup)) },
-    { name: 'one full check of one call in one look', run: () => all.forEach((setup) => analyse(setup)) },
-  ]);
-  if (baseline === undefined) throw new Error('Nothing was measured');
-  console.log(
-    `${String(all.length)} checks (calls x looks x ball spots of the demo playbook), ${String(ROUNDS)} rounds, CPU time`,
-  );
-  for (const { name, ms } of [baseline, ...rest]) {
-    const frame = (ms / FRAME_MS) * 100;
-    console.log(
-      `${name}: ${ms.toFixed(3)} ms, ${(ms / baseline.ms).toFixed(2)} x baseline, ${frame.toFixed(1)} % of a frame`,
-    );
-  }
-}
+${[edits, growth, slices, solvers, mend].map(({ text }) => text).join('\n\n')}
 
-function benchMenu(playbook: Playbook): void {
-  const judge = createMenuJudge();
-  let worked = 0;
-  const whole = cpuMs(() => (worked = judgeAll(judge, playbook)));
-  console.log(`\nbaseline: the menu from nothing: ${String(worked)} cases, ${whole.toFixed(0)} ms`);
-  const edits: readonly (readonly [string, (round: number) => Playbook])[] = [
-    ['nothing changed', () => playbook],
-    ['one man dragged in one look', (round) => dragged(playbook, round)],
-    ['one pressure edited', (round) => retold(playbook, round)],
-  ];
-  for (const [name, edit] of edits) {
-    const times = Array.from({ length: ROUNDS }, (_, round) => {
-      const edited = edit(round);
-      return cpuMs(() => (worked = judgeAll(judge, edited)));
-    });
-    const ms = median(times);
-    console.log(`${name}: ${String(worked)} cases, ${ms.toFixed(1)} ms, 1/${(whole / ms).toFixed(0)} of the whole`);
-  }
-}
+## Goals
 
-const playbook = demo();
-benchCheck(setups(playbook));
-benchMenu(playbook);
+${table(
+  ['goal', 'measured', 'reached'],
+  rows.map(([goal, measured, reached]) => [goal, measured, reached ? 'yes' : 'no']),
+)}`);
