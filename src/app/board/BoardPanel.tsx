@@ -89,7 +89,7 @@ function BoardHead({ model, camera, onCamera }: HeadProps): ReactElement {
           ) : (
             <>
               {analysis.facts.personnel} personnel, {BALL_WORDS[analysis.setup.spot]}
-              {view.turned ? ', offence at the bottom' : ', defence at the bottom'}
+              <span className="where-room">{view.turned ? ', offence at the bottom' : ', defence at the bottom'}</span>
             </>
           )}
         </p>
