@@ -6,8 +6,8 @@
  * leaves out: how often the page was busy for more than 50 ms (Long Tasks, https://www.w3.org/TR/longtasks-1/).
  *
  * These are times by the wall, and on a shared machine a task of 10 ms may take 60. So every round while it fills is followed
- * by the same round with the check stopped, and one round in which the check makes next to nothing late is enough: noise only
- * ever adds. On a calm machine that is: of twenty inputs at most one is late.
+ * by the same round with the check stopped, and for keys and for long tasks one round in which the check makes next to nothing late is enough:
+ * noise only ever adds. On a calm machine that is: of twenty inputs at most one is late.
  */
 import { grow } from '../../scripts/demo/grow/index.ts';
 import { openDocument, saveDocument, type Playbook } from '../../src/document/index.ts';
@@ -21,7 +21,7 @@ const ANSWERED_MS = 50;
 const LATE_SHARE = 0.05;
 
 /** How often it is tried at most. */
-const ROUNDS = 6;
+const ROUNDS = 8;
 
 interface Seen {
   /** From the input to the end of its handlers, in milliseconds; inputs the browser reports, 16 ms to the next picture or more. */
@@ -116,9 +116,12 @@ test('while 40 pressures are checked with each other in 24 looks, every input is
 
   const goOn = page.getByRole('button', { name: 'Go on', exact: true });
   const rounds: { readonly keys: readonly [number, number]; readonly long: readonly [number, number] }[] = [];
-  const calm = ({ keys, long }: (typeof rounds)[number]): boolean =>
-    keys[0] - keys[1] <= 24 * LATE_SHARE && long[0] - long[1] <= 40 * LATE_SHARE;
-  while (rounds.length < ROUNDS && !rounds.some(calm)) {
+  const keysCalm = ({ keys: [filling, stopped] }: (typeof rounds)[number]): boolean =>
+    filling - stopped <= 24 * LATE_SHARE;
+  const longCalm = ({ long: [filling, stopped] }: (typeof rounds)[number]): boolean =>
+    filling - stopped <= 40 * LATE_SHARE;
+  const calm = (): boolean => rounds.some(keysCalm) && rounds.some(longCalm);
+  while (rounds.length < ROUNDS && !calm()) {
     const before = await done(page);
     const filling = await round(page);
     // It was filling all the time.
@@ -132,9 +135,7 @@ test('while 40 pressures are checked with each other in 24 looks, every input is
       long: [late(filling.long), late(stopped.long)],
     });
   }
-  expect(rounds, JSON.stringify(rounds)).toContainEqual(
-    rounds.find(calm) ?? 'a round in which the check makes nothing late',
-  );
+  expect([rounds.some(keysCalm), rounds.some(longCalm)], JSON.stringify(rounds)).toEqual([true, true]);
 });
 
 test('a grid of 200 by 200 scrolls: few cells are in the page, and none is missing where one looks', async ({
