@@ -15,41 +15,67 @@ import {
   STRENGTHS,
   TURNS,
   ZONES,
+  OFFENCE_KINDS,
+  PERSONNEL,
+  PROTECTIONS,
+  RUN_CONCEPTS,
+  SHAPES,
+  TOLD_BASES,
   type AlignRule,
   type GapRef,
   type LookTest,
   type RuleJob,
   type SideStep,
   type Spot,
+  type TellCase,
   type Who,
 } from '../../src/engine/index.ts';
 import {
+  applySuggestion,
   clearHand,
   clearHands,
+  clearSomeHands,
   copyEntry,
+  copyMirrored,
   deleteCall,
   deleteEntry,
+  giveJob,
   handToRule,
+  keepCall,
   mirrorInPlace,
   newCoverage,
   newFront,
+  newLook,
+  newPressure,
   newRole,
+  nextCallId,
+  nextIds,
   renameCall,
   renameEntry,
   renamePlaybook,
   replaceRole,
+  retell,
   SECTIONS,
   setAlignRules,
   setBaseJob,
+  setCallParts,
   setCallSide,
+  setCases,
   setCoverageTells,
+  setMotion,
   setNeeds,
+  setPlayerKind,
   setPlayerLetter,
   setPlayerSpot,
+  setPressureParts,
+  setProtections,
   setRoleLetter,
   setRoleMate,
   setRoleRoom,
   setRoleSide,
+  setRuns,
+  takeBack,
+  tellMan,
   untell,
   updateCall,
   waive,
@@ -171,6 +197,30 @@ const playerOf = (now: Playbook, chance: Chance) => {
 };
 const callOf = (now: Playbook, chance: Chance) => chance.one([...now.calls.map(({ id }) => id), asCallId('none')]);
 
+const toldOf = (chance: Chance): TellCase => ({
+  when: several(chance, 2, testOf),
+  basis: chance.one(TOLD_BASES),
+  job: jobOf(chance),
+  preSnap: chance.one([null, { kind: 'depth', depth: 1 + chance.below(8) }]),
+});
+/** A man a pressure tells, or any other. */
+const toldManOf = (now: Playbook, chance: Chance) => {
+  const pressure = chance.one(now.pressures);
+  return { pressure: pressure.id, who: chance.one([...pressure.tells.map(({ who }) => who), whoOf(now, chance)]) };
+};
+const partsOf = (now: Playbook, chance: Chance) => ({
+  front: chance.one(now.fronts).id,
+  first: chance.one(now.pressures).id,
+  second: chance.one([null, chance.one(now.pressures).id]),
+  turn: chance.one(TURNS),
+  combination: { kind: 'together' } as const,
+  coverage: chance.one([null, chance.one(now.coverages).id]),
+  rushers: chance.one([null, chance.below(12)]),
+});
+const tagsOf = (chance: Chance): readonly string[] =>
+  several(chance, 3, () => chance.one(['edge', ' edge', 'field', '']));
+const dayOf = (chance: Chance): number | null => chance.one([null, 1 + chance.below(60)]);
+
 /** Every command by its name. */
 export const DEEDS: Readonly<Record<string, Deed>> = {
   renamePlaybook: (now, chance) => renamePlaybook(now, { name: nameOf(chance) }),
@@ -186,15 +236,7 @@ export const DEEDS: Readonly<Record<string, Deed>> = {
   updateCall: (now, chance) =>
     updateCall(now, {
       call: callOf(now, chance),
-      parts: {
-        front: chance.one(now.fronts).id,
-        first: chance.one(now.pressures).id,
-        second: chance.one([null, chance.one(now.pressures).id]),
-        turn: chance.one(TURNS),
-        combination: { kind: 'together' },
-        coverage: chance.one([null, chance.one(now.coverages).id]),
-        rushers: chance.one([null, chance.below(12)]),
-      },
+      parts: partsOf(now, chance),
     }),
   waive: (now, chance) =>
     waive(now, {
@@ -241,6 +283,93 @@ export const DEEDS: Readonly<Record<string, Deed>> = {
   setPlayerSpot: (now, chance) =>
     setPlayerSpot(now, { ...playerOf(now, chance), at: { x: chance.yards(20), y: -1 - chance.below(6) } }),
   mirrorInPlace: (now, chance) => mirrorInPlace(now, { look: chance.one(now.looks).id }),
+  keepCall: (now, chance) =>
+    keepCall(now, {
+      id: nextCallId(now),
+      name: nameOf(chance),
+      parts: partsOf(now, chance),
+      from: chance.one([null, callOf(now, chance)]),
+    }),
+  setCallParts: (now, chance) =>
+    setCallParts(now, { call: callOf(now, chance), parts: { tags: tagsOf(chance), installDay: dayOf(chance) } }),
+  takeBack: (now, chance) => {
+    const lived = now.calls.flatMap(({ id, waivers }) => waivers.map((about) => ({ call: id, about })));
+    const none = {
+      call: callOf(now, chance),
+      about: { rule: 'gap.open', look: chance.one(now.looks).id, evidence: '' },
+    };
+    return takeBack(now, lived.length === 0 ? none : chance.one(lived));
+  },
+  clearSomeHands: (now, chance) => {
+    const front = chance.one(now.fronts);
+    const roles = front.roles.slice(0, 1 + chance.below(3)).map(({ role }) => role);
+    return clearSomeHands(now, { front: front.id, look: chance.one(now.looks).id, roles });
+  },
+  applySuggestion: (now, chance) =>
+    applySuggestion(now, {
+      call: callOf(now, chance),
+      front: chance.one(now.fronts).id,
+      edit: chance.one([
+        { kind: 'turn', turn: chance.one(TURNS) } as const,
+        { kind: 'swap' } as const,
+        { kind: 'rushers', count: chance.below(12) } as const,
+        { kind: 'coverage', coverage: chance.one(now.coverages) } as const,
+      ]),
+    }),
+  newLook: (now, chance) =>
+    newLook(now, {
+      name: nameOf(chance),
+      who: chance.one(PERSONNEL),
+      shape: chance.one(SHAPES),
+      strong: chance.one(SIDES),
+    }),
+  copyMirrored: (now, chance) => copyMirrored(now, { look: chance.one(now.looks).id, name: nameOf(chance) }),
+  setPlayerKind: (now, chance) => setPlayerKind(now, { ...playerOf(now, chance), kind: chance.one(OFFENCE_KINDS) }),
+  setMotion: (now, chance) => {
+    const { look, player } = playerOf(now, chance);
+    const to = { x: chance.yards(20), y: -1 - chance.below(6) };
+    return setMotion(now, { look, motion: chance.one([null, { player, to }]) });
+  },
+  setRuns: (now, chance) =>
+    setRuns(now, {
+      look: chance.one(now.looks).id,
+      runs: several(chance, 3, () => ({
+        concept: chance.one(RUN_CONCEPTS),
+        side: chance.one(SIDES),
+        passOption: chance.below(2) === 0,
+      })),
+    }),
+  setProtections: (now, chance) =>
+    setProtections(now, {
+      look: chance.one(now.looks).id,
+      protections: several(chance, 3, () => ({
+        protection: chance.one(PROTECTIONS).id,
+        slideSide: chance.one(SIDES),
+      })),
+    }),
+  newPressure: (now, chance) =>
+    newPressure(now, {
+      id: nextIds.pressure(now),
+      name: nameOf(chance),
+      coverage: chance.one([null, chance.one(now.coverages).id]),
+    }),
+  setPressureParts: (now, chance) =>
+    setPressureParts(now, {
+      pressure: chance.one(now.pressures).id,
+      parts: {
+        coverage: chance.one(now.coverages).id,
+        tags: tagsOf(chance),
+        installDay: dayOf(chance),
+        rushers: chance.one([null, chance.below(12)]),
+        notAgainst: chance.one([[], [chance.one(now.looks).id]]),
+      },
+    }),
+  tellMan: (now, chance) =>
+    tellMan(now, { pressure: chance.one(now.pressures).id, who: whoOf(now, chance), told: toldOf(chance) }),
+  setCases: (now, chance) => setCases(now, { ...toldManOf(now, chance), cases: several(chance, 3, toldOf) }),
+  giveJob: (now, chance) =>
+    giveJob(now, { ...toldManOf(now, chance), at: chance.one([null, chance.below(3)]), told: toldOf(chance) }),
+  retell: (now, chance) => retell(now, { ...toldManOf(now, chance), to: whoOf(now, chance) }),
   setCallSide: (now, chance) =>
     setCallSide(now, { pressure: chance.one(now.pressures).id, steps: several(chance, 3, () => stepOf(now, chance)) }),
   untell: (now, chance) => {
