@@ -19,7 +19,7 @@ const TABS: readonly Option<Tab>[] = [
 ];
 
 const ORDERS: readonly Option<RowOrder>[] = [
-  { value: 'kept', label: 'as in the playbook' },
+  { value: 'kept', label: 'playbook order' },
   { value: 'gravest', label: 'gravest first' },
   { value: 'soundest', label: 'soundest first' },
 ];
