@@ -1,66 +1,48 @@
-import type { Context } from 'konva/lib/Context';
-import {
-  useCallback,
-  useEffect,
-  useLayoutEffect,
-  useRef,
-  useState,
-  useSyncExternalStore,
-  type PointerEvent,
-  type ReactElement,
-} from 'react';
-// Of Konva only its core is loaded: everything on the field is painted by functions of our own.
-import { Layer, Shape, Stage } from 'react-konva/lib/ReactKonvaCore';
-import { sameMan } from '../store/index.ts';
-import type { Scene, Shape as Drawn, Theme } from '../scene/index.ts';
+import { useEffect, useLayoutEffect, useRef, useState, type PointerEvent, type ReactElement } from 'react';
+import type { Scene, Theme } from '../scene/index.ts';
+import type { Preview } from '../store/index.ts';
 import { viewportOf, ZOOM_STEP, zoomed } from './camera.ts';
+import { FieldLayers, type Moving } from './FieldLayers.tsx';
 import { HIT_RADIUS, manAt } from './hit.ts';
-import { paintHand } from './paint/paintHand.ts';
-import { paintScene, paintShapes } from './paint/paintScene.ts';
+import { createLive, type Live } from './live.ts';
 import { createPointer, pixelOf, type Pointer, type PointerTask } from './pointer.ts';
 import type { Hints } from './tools/index.ts';
-import type { Viewport } from './viewport.ts';
 
 interface Props extends Omit<PointerTask, 'onHints'> {
   readonly scene: Scene;
   readonly theme: Theme;
   /** What moves over the scene; null: nothing does, and men can be grabbed. */
   readonly moving: Moving | null;
-}
-
-/** Shapes that change with time, in a layer of their own: the scene below them is not painted again. */
-export interface Moving {
-  /** The time shown, in seconds. */
-  readonly now: () => number;
-  readonly subscribe: (listener: () => void) => () => void;
-  readonly shapesAt: (t: number) => readonly Drawn[];
+  /** Those who are being dragged, where they are shown now: what `onPreview` was told last, as far as they may go. */
+  readonly dragged: Live<Preview | null>;
 }
 
 /**
  * The field as a picture that can be pointed at. It is hidden from screen readers: the list of players beside it says and
- * does the same. Few layers, none of which Konva has to listen on, since the nearest man is found by distance.
+ * does the same. The nearest man is found by distance.
  */
 export function FieldStage(props: Props): ReactElement {
-  const { scene, theme, sight, camera, men, selection, placing, moving } = props;
+  const { scene, theme, sight, camera, men, selection, placing, moving, dragged } = props;
   const { size } = sight;
   const viewport = viewportOf(sight, camera);
   const [over, setOver] = useState(false);
-  const [hints, setHints] = useState<Hints | null>(null);
+  const [hints] = useState(() => createLive<Hints | null>(null));
   const field = useRef<HTMLDivElement>(null);
-  const pointer = usePointer({ ...props, onHints: setHints });
+  const pointer = usePointer({ ...props, onHints: hints.set });
   useWheel(field, props);
-  const paint = useCallback(
-    (context: Context) => paintScene(context._context, scene, theme, viewport),
-    // The viewport is another object each time; the picture only changes with what is in it.
-    // eslint-disable-next-line react-hooks/exhaustive-deps
-    [scene, theme, viewport.scale, viewport.ball.px, viewport.ball.py, viewport.turned],
-  );
+  useEffect(() => {
+    let name = '';
+    return hints.subscribe(() => {
+      const next = hints.now()?.snapped?.to.name ?? '';
+      if (next !== name) field.current?.setAttribute('data-snapped', next);
+      name = next;
+    });
+  }, [hints]);
   const move = (event: PointerEvent<HTMLElement>): void => {
     if (event.buttons === 0) setOver(manAt(men, pixelOf(event), viewport, HIT_RADIUS.fine) !== null);
     pointer.move(event);
   };
   const cursor = placing !== null ? 'is-placing' : over ? 'is-over-man' : '';
-  const spots = selection.flatMap((man) => men.find((standing) => sameMan(standing.man, man))?.at ?? []);
 
   return (
     <div
@@ -70,7 +52,7 @@ export function FieldStage(props: Props): ReactElement {
       data-scale={viewport.scale}
       data-ball-x={viewport.ball.px}
       data-ball-y={viewport.ball.py}
-      data-snapped={hints?.snapped?.to.name ?? ''}
+      data-snapped=""
       onPointerDown={pointer.down}
       onPointerMove={move}
       onPointerUp={pointer.up}
@@ -80,40 +62,8 @@ export function FieldStage(props: Props): ReactElement {
         if (event.button === 1) event.preventDefault();
       }}
     >
-      <Stage width={size.width} height={size.height} listening={false}>
-        <Layer listening={false}>
-          <Shape sceneFunc={paint} listening={false} />
-        </Layer>
-        {moving !== null && <MovingLayer moving={moving} theme={theme} viewport={viewport} />}
-        <Layer listening={false}>
-          <Shape
-            sceneFunc={(context: Context) => paintHand(context._context, { spots, hints, theme, viewport, size })}
-            listening={false}
-          />
-        </Layer>
-      </Stage>
+      <FieldLayers {...{ scene, theme, viewport, size, men, selection, dragged, hints, moving }} />
     </div>
-  );
-}
-
-interface MovingProps {
-  readonly moving: Moving;
-  readonly theme: Theme;
-  readonly viewport: Viewport;
-}
-
-/** Painted at every change of the time, alone. */
-function MovingLayer({ moving, theme, viewport }: MovingProps): ReactElement {
-  const t = useSyncExternalStore(moving.subscribe, moving.now);
-  const { shapesAt } = moving;
-  const paint = useCallback(
-    (context: Context) => paintShapes(context._context, shapesAt(t), theme, viewport),
-    [shapesAt, t, theme, viewport],
-  );
-  return (
-    <Layer listening={false}>
-      <Shape sceneFunc={paint} listening={false} />
-    </Layer>
   );
 }
 

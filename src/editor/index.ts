@@ -1,6 +1,8 @@
 /** Where pixels and pointers exist: the field as a picture, the players as a list, and the tools that move them. */
 export { FieldPicture } from './FieldPicture.tsx';
-export { FieldStage, type Moving } from './FieldStage.tsx';
+export type { Moving } from './FieldLayers.tsx';
+export { FieldStage } from './FieldStage.tsx';
+export type { Live } from './live.ts';
 export { pickGround, type PickGround } from './hitPlaces.ts';
 export { PickLayer } from './PickLayer.tsx';
 export { PlayerList, type ManRow } from './PlayerList.tsx';

@@ -2,6 +2,7 @@
 export * from './shapes.ts';
 export { boundsOf } from './bounds.ts';
 export { buildLookScene, buildScene, buildStanceScene } from './buildScene.ts';
+export { buildDragScene, draggedShapes, type DraggedMan, type DragScene } from './dragScene.ts';
 export { flipScene, flipShape, turned } from './flip.ts';
 export { dashesOf, pathData, polygonData, tipOf, type ToUnits } from './geometry.ts';
 export { LEGEND, legendOf, type LegendEntry } from './legend.ts';

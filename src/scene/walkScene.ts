@@ -3,6 +3,7 @@ import { litRing } from './marks/litRing.ts';
 import { label, type Tag } from './marks/shape.ts';
 import { OFFENCE_RADIUS } from './picture.ts';
 import type { Scene, Shape } from './shapes.ts';
+import { shifted } from './shift.ts';
 
 /** A picture taken apart for the walk-through: what holds still, and what moves or comes with time. */
 export interface WalkScene {
@@ -89,18 +90,6 @@ function letterFrom(key: string, { fills, moments }: WalkThrough): number | unde
     (moment) => moment.kind === 'fits-opened' && key === `run/opens/${moment.player}/${gapKey(moment.near)}/owner`,
   );
   return opened?.t ?? Infinity;
-}
-
-function shifted(shape: Shape, by: Point): Shape {
-  const move = ({ x, y }: Point): Point => ({ x: x + by.x, y: y + by.y });
-  switch (shape.kind) {
-    case 'path':
-    case 'polygon':
-      return { ...shape, points: shape.points.map(move) };
-    case 'ellipse':
-    case 'label':
-      return { ...shape, at: move(shape.at) };
-  }
 }
 
 /** A ring about the passer once a free rusher is there, and a word beside him when the ball is gone. */

@@ -138,7 +138,7 @@ export function createAppStore(playbook: Playbook, options: { readonly readOnly:
       store.setState(({ playbook: now, board }) => ({ board: fitBoard(now, { ...board, ...patch }), trial: null })),
     setView: (patch) => store.setState(({ view }) => ({ view: { ...view, ...patch } })),
     setPreview: (preview) => {
-      if (!get().readOnly) store.setState({ preview });
+      if (!get().readOnly && get().preview !== preview) store.setState({ preview });
     },
     setTrial: (trial) => {
       if (get().trial !== trial) store.setState({ trial });

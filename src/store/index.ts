@@ -52,7 +52,7 @@ export {
 } from './commands/pressures.ts';
 export { renamePlaybook } from './commands/playbook.ts';
 export { createAppStore, type AppStore, type Commit } from './createAppStore.ts';
-export { moveMan, moveMen } from './moves.ts';
+export { heldMen, moveMan, moveMen } from './moves.ts';
 export type { CommandProblem, Part } from './problems.ts';
 export type { NothingToShow } from './question.ts';
 export { aboutOf, lapsedWaivers, waiverHome, type WaiverHome } from './waivers.ts';

@@ -3,9 +3,10 @@ import type { Playbook } from '../document/index.ts';
 import { fieldAt, type Point } from '../engine/index.ts';
 import { moveDefender } from './commands/defence.ts';
 import { moveOffence } from './commands/offence.ts';
+import { keptPoint } from './commands/points.ts';
 import type { CommandProblem } from './problems.ts';
 import { setupOf } from './question.ts';
-import type { Board, Man, Standing } from './types.ts';
+import type { AppState, Board, Man, Preview, Standing } from './types.ts';
 
 /** Where the ball lies between the end lines does not matter; nobody is drawn farther off the ball than this, in yards. */
 const DEEPEST = 40;
@@ -32,6 +33,11 @@ export function moveMan(playbook: Playbook, board: Board, man: Man, at: Point): 
   const setup = setupOf(playbook, board, look);
   if (!setup.ok) return refused({ kind: 'not-there', what: 'front' });
   return moveDefender(playbook, { front: setup.value.front.id, look, role: man.role, at: kept });
+}
+
+/** The men who are being dragged, each where he would stand if he were let go now; null: nobody is dragged. */
+export function heldMen({ playbook, board, preview }: AppState): Preview | null {
+  return preview?.map(({ man, at }) => ({ man, at: keptPoint(onHisSide(playbook, board.spot, man, at)) })) ?? null;
 }
 
 /** The nearest point between the sidelines and on his side of the ball. */

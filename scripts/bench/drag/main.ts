@@ -170,7 +170,7 @@ async function openWhenServed(page: Page, address: string): Promise<void> {
 
 function say(live: readonly number[], painted: readonly number[]): void {
   const line = (name: string, values: readonly number[]): string =>
-    `${name.padEnd(44)} p50 ${quantile(values, 0.5).toFixed(2)} ms   p95 ${quantile(values, 0.95).toFixed(2)} ms`;
+    `${name.padEnd(44)} p50 ${quantile(values, 0.5).toFixed(2)} ms   p95 ${quantile(values, 0.95).toFixed(2)} ms   p99 ${quantile(values, 0.99).toFixed(2)} ms`;
   const ratio = (part: number): string => (quantile(live, part) / quantile(painted, part)).toFixed(2);
   process.stdout.write(
     [
@@ -178,7 +178,7 @@ function say(live: readonly number[], painted: readonly number[]): void {
       `One move of the pointer, CPU of the main thread, ${MOVES} moves:`,
       line('a man dragged, report and look strip live', live),
       line('the same scenes on a bare canvas', painted),
-      `${'ratio'.padEnd(44)} p50 ${ratio(0.5)}      p95 ${ratio(0.95)}`,
+      `${'ratio'.padEnd(44)} p50 ${ratio(0.5)}      p95 ${ratio(0.95)}      p99 ${ratio(0.99)}`,
       '',
     ].join('\n'),
   );

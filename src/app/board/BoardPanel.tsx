@@ -21,22 +21,20 @@ const PickPanel = lazy(async () => ({ default: (await import('../desk/pressures/
 
 interface Props {
   readonly model: BoardModel;
-  /** The same, or what it was a moment ago while men are dragged. */
-  readonly beside: BoardModel;
   readonly placing: boolean;
   readonly onPlaced: () => void;
 }
 
 /** The field with everything that belongs under it. */
-export function BoardPanel({ model, beside, placing, onPlaced }: Props): ReactElement {
-  const walk = useWalk(beside);
+export function BoardPanel({ model, placing, onPlaced }: Props): ReactElement {
+  const walk = useWalk(model);
   const [camera, setCamera] = useCamera(model.state.view.zoom);
   return (
     <section className="panel board-panel" aria-labelledby="board-title">
       <BoardHead model={model} camera={camera} onCamera={setCamera} />
       <Field model={model} walk={walk} camera={camera} onCamera={setCamera} placing={placing} onPlaced={onPlaced} />
       {model.state.view.picking === null ? (
-        <UnderField model={beside} walk={walk} />
+        <UnderField model={model} walk={walk} />
       ) : (
         // The field gets the room of what is not needed now.
         <Suspense fallback={null}>

@@ -1,6 +1,15 @@
 import { lazy, Suspense, useMemo, useState, type ReactElement } from 'react';
-import { FieldStage, viewportOf, type Area, type Camera, type EditorCommand, type Moving } from '../../editor/index.ts';
+import {
+  FieldStage,
+  viewportOf,
+  type Area,
+  type Camera,
+  type EditorCommand,
+  type Live,
+  type Moving,
+} from '../../editor/index.ts';
 import { shapesAt } from '../../scene/index.ts';
+import { heldMen, type AppStore, type Preview } from '../../store/index.ts';
 import { useSize } from '../parts/useSize.ts';
 import type { BoardModel } from '../session/model.ts';
 import { useSession } from '../session/session.ts';
@@ -33,6 +42,7 @@ export function Field({ model, walk, camera, onCamera, placing, onPlaced }: Prop
   const { men } = shown;
   const { selection, turned, several, snapping } = state.view;
   const moving = useMoving(walk);
+  const dragged = useMemo(() => draggedIn(store), [store]);
   const scene = moving === null ? shown.scene : walk.scene.still;
   const held = state.preview !== null;
   const area = useStill<Area>(scene.bounds, held);
@@ -71,6 +81,7 @@ export function Field({ model, walk, camera, onCamera, placing, onPlaced }: Prop
             men={moving === null ? men : NOBODY}
             selection={selection}
             moving={moving}
+            dragged={dragged}
             placing={placing && moving === null ? (selection[0] ?? null) : null}
             several={several}
             snapping={snapping}
@@ -92,6 +103,17 @@ export function Field({ model, walk, camera, onCamera, placing, onPlaced }: Prop
 }
 
 const NOBODY: BoardModel['shown']['men'] = [];
+
+/** The men a hand drags, frame by frame; it passes React by. */
+function draggedIn(store: AppStore): Live<Preview | null> {
+  return {
+    now: () => heldMen(store.get()),
+    subscribe: (listener) =>
+      store.subscribe((state, before) => {
+        if (state.preview !== before.preview) listener();
+      }),
+  };
+}
 
 /** What moves over the field after the snap; null at the start, where the board is as it always is. */
 function useMoving({ clock, scene }: Walk): Moving | null {

@@ -1,5 +1,5 @@
 import { useEffect, useState, type ReactElement } from 'react';
-import { useApp } from '../session/session.ts';
+import { useSettledState } from '../session/session.ts';
 import { GUIDE_STEPS, type Seen } from './steps.ts';
 
 interface Props extends Pick<Seen, 'screen' | 'printing'> {
@@ -13,7 +13,7 @@ interface Props extends Pick<Seen, 'screen' | 'printing'> {
  * and covers nothing.
  */
 export function Guide({ screen, printing, onBoard, onEnd }: Props): ReactElement {
-  const state = useApp((whole) => whole);
+  const state = useSettledState();
   const now: Seen = { state, screen, printing };
   const [at, setAt] = useState(0);
   const [began, setBegan] = useState(now);

@@ -22,7 +22,7 @@ export const GUIDE_STEPS: readonly GuideStep[] = [
     title: 'Move a man',
     text:
       'Drag any man on the field, or pick him under Players and press an arrow key. His technique, the gaps, the report and ' +
-      'the looks below follow at once.',
+      'the looks below follow as soon as he stands still.',
     isDone: (began, now) => changed(began, now) && now.state.change?.label.startsWith('moved') === true,
   },
   {

@@ -8,7 +8,7 @@ import { download, fileStem } from '../files/download.ts';
 import { Radios, Select, type Option } from '../parts/Choice.tsx';
 import { Dialog } from '../parts/Dialog.tsx';
 import { dateText } from '../session/clock.ts';
-import { useApp, useSession } from '../session/session.ts';
+import { useSession, useSettledState } from '../session/session.ts';
 import { BALL_WORDS } from '../session/words.ts';
 import { loadFonts, printPdf } from './printPdf.ts';
 import { analysesToPrint, callName, printInput, type PrintChoice } from './printInput.ts';
@@ -26,7 +26,7 @@ const PAPER_OPTIONS = [
 /** What goes on paper: for whom, on which paper, against which looks. */
 export function PrintDialog({ onClose }: { readonly onClose: () => void }): ReactElement {
   const { analyst } = useSession();
-  const state = useApp((whole) => whole);
+  const state = useSettledState();
   const [choice, setChoice] = useState<PrintChoice>({ room: null, paper: 'letter', looks: 'this' });
   const analyses = useMemo(() => analysesToPrint(state, analyst, choice), [state, analyst, choice]);
   const job = usePrintJob(state, analyses, choice);

@@ -4,7 +4,7 @@ import type { Analysis } from '../../engine/index.ts';
 import { buildReport, makeLexicon, type Lexicon, type Report } from '../../report/index.ts';
 import { buildScene, WHOLE_PICTURE, type Scene } from '../../scene/index.ts';
 import { standings, type AppState, type NothingToShow, type Standing, type View } from '../../store/index.ts';
-import { useApp, useSession } from './session.ts';
+import { useSession, useSettledState } from './session.ts';
 
 /** What the board shows, worked out once for all panels. */
 export interface BoardModel {
@@ -26,12 +26,15 @@ export interface Shown {
   readonly tried: boolean;
 }
 
-/** The model of the board as it stands, a dragged man included; or what the playbook lacks for one. */
+/**
+ * The model of the board as it stands, or what the playbook lacks for one. A dragged man is in it as far as the state has
+ * settled: the field itself moves him every frame.
+ */
 export function useBoardModel(): BoardModel | NothingToShow {
   const { analyst } = useSession();
-  const state = useApp(wholeState);
+  const state = useSettledState();
   const { words } = state.playbook;
-  const result = analyst.onBoard(state);
+  const result = useMemo(() => analyst.onBoard(state), [analyst, state]);
   const analysis = result.ok ? result.value : null;
   const trial = analyst.onTrial(state);
   const report = useReport(analysis, words);
@@ -40,31 +43,29 @@ export function useBoardModel(): BoardModel | NothingToShow {
   const onField = trial ?? analysis;
   const { view } = state;
   const scene = useMemo(() => (onField === null ? null : sceneOf(onField, view)), [onField, view]);
-  if (!result.ok) return result.problem;
-  if (onField === null || report === null || lexicon === null || scene === null) {
-    throw new Error('An analysis without words or picture');
-  }
-  return {
-    state,
-    analysis: result.value,
-    report,
-    lexicon,
-    shown: {
-      analysis: onField,
-      report: trialReport ?? report,
-      scene,
-      men: standings(onField),
-      tried: trial !== null,
-    },
-  };
+  return useMemo(() => {
+    if (!result.ok) return result.problem;
+    if (onField === null || report === null || lexicon === null || scene === null) {
+      throw new Error('An analysis without words or picture');
+    }
+    return {
+      state,
+      analysis: result.value,
+      report,
+      lexicon,
+      shown: {
+        analysis: onField,
+        report: trialReport ?? report,
+        scene,
+        men: standings(onField),
+        tried: trial !== null,
+      },
+    };
+  }, [state, result, report, lexicon, onField, trialReport, scene, trial]);
 }
 
 function useReport(analysis: Analysis | null, words: Playbook['words']): Report | null {
   return useMemo(() => (analysis === null ? null : buildReport(analysis, words)), [analysis, words]);
-}
-
-function wholeState(state: AppState): AppState {
-  return state;
 }
 
 function sceneOf(analysis: Analysis, { zoom, lit, answers, overlay }: View): Scene {

@@ -7,6 +7,7 @@ import type { MenuBook } from '../menu/menuBook.ts';
 import type { Suggester } from '../suggest/suggester.ts';
 import type { Notice, Notices } from './notices.ts';
 import { problemText } from './problemText.ts';
+import type { Settled } from './settled.ts';
 
 /** Remembers which playbook a file holds. */
 export interface InFile {
@@ -17,6 +18,8 @@ export interface InFile {
 /** Everything that lives as long as the tab does. */
 export interface Session {
   readonly store: AppStore;
+  /** The state of the store, without every frame of a drag. */
+  readonly settled: Settled;
   readonly analyst: Analyst;
   readonly suggester: Suggester;
   readonly menu: MenuBook;
@@ -44,6 +47,12 @@ export function useSession(): Session {
 export function useApp<Part>(select: (state: AppState) => Part): Part {
   const { store } = useSession();
   return useSyncExternalStore(store.subscribe, () => select(store.get()));
+}
+
+/** The whole state, followed; not through every frame of a drag. */
+export function useSettledState(): AppState {
+  const { settled } = useSession();
+  return useSyncExternalStore(settled.subscribe, settled.get);
 }
 
 /** Whether the playbook is kept in this browser, followed. */

@@ -11,6 +11,7 @@ import { createSuggester } from '../suggest/suggester.ts';
 import { now } from './clock.ts';
 import { createNotices } from './notices.ts';
 import type { InFile, Session } from './session.ts';
+import { BROWSER_LATER, createSettled } from './settled.ts';
 
 /** What the start found. */
 export interface Started {
@@ -41,6 +42,7 @@ export async function start(): Promise<Started> {
 
   const session: Session = {
     store,
+    settled: createSettled(store, BROWSER_LATER),
     analyst: createAnalyst(),
     suggester: createSuggester(startSearcher),
     menu: createMenuBook(startGridWorker),

@@ -5,3 +5,4 @@ export { BIG_NUDGE, NUDGE, nudge } from './nudge.ts';
 export { pickChoices, type PickChoice, type PickedMan } from './pickChoices.ts';
 export { pickStep, type PickEvent } from './pickTool.ts';
 export { placeTool } from './placeTool.ts';
+export { minus } from './points.ts';
