@@ -1,7 +1,7 @@
-import { assertNever } from '../base/index.ts';
-import type { Analysis, CheckOutAction, RoleId, Setup, SideDecision } from '../engine/index.ts';
+import type { Analysis, RoleId, Setup, SideDecision } from '../engine/index.ts';
 import { fill } from './fill.ts';
 import type { CheckOutNote, ChoiceNote, MotionNote } from './types.ts';
+import { checkOutWords, type CheckOutNames } from './words/checkOuts.ts';
 import type { Lexicon } from './words/lexicon.ts';
 import { FORMATION_WORDS } from './words/formations.ts';
 import { capitalised, listed, yardsText } from './words/lists.ts';
@@ -13,30 +13,21 @@ export function checkOutNote({ setup }: Analysis, lexicon: Lexicon): CheckOutNot
   const formation = FORMATION_WORDS[checkOut.formation];
   const text = `this look counts as ${formation}, and the call's check-out table has a row for it`;
   return {
-    text: `${capitalised(formation)}: ${actionText(checkOut.action, setup, lexicon)}`,
+    text: `${capitalised(formation)}: ${checkOutWords(checkOut.action, namesOf(setup, lexicon))}`,
     why: { text: capitalised(text), because: [] },
   };
 }
 
 /** The setup is already what the row made of it, so the names are those of what is run. */
-function actionText(action: CheckOutAction, setup: Setup, lexicon: Lexicon): string {
-  const both = setup.second === null ? (['first'] as const) : (['first', 'second'] as const);
-  switch (action.kind) {
-    case 'run':
-      return 'run it as called';
-    case 'turn':
-      return setup.second === null ? 'run it as called' : `${lexicon.pressure('second')} is turned the other way`;
-    case 'swap':
-      return setup.second === null
-        ? 'run it as called'
-        : `the two change places, ${lexicon.pressure('first')} is now the first`;
-    case 'coverage':
-      return `change the coverage to ${setup.coverage.name}`;
-    case 'check-to':
-      return `check to ${listed(both.map(lexicon.pressure), '')}`;
-    default:
-      return assertNever(action);
-  }
+function namesOf(setup: Setup, lexicon: Lexicon): CheckOutNames {
+  const { second } = setup;
+  const both = second === null ? (['first'] as const) : (['first', 'second'] as const);
+  return {
+    turned: second === null ? null : lexicon.pressure('second'),
+    nowFirst: second === null ? null : lexicon.pressure('first'),
+    coverage: () => setup.coverage.name,
+    call: () => listed(both.map(lexicon.pressure), ''),
+  };
 }
 
 /** Which half of an either-or call is run, by what key, and who must hear it. */

@@ -23,6 +23,7 @@ export {
 export { secondsText, walkReport } from './moments.ts';
 export { BY_RULE } from './runs.ts';
 export { toText } from './toText.ts';
+export { checkOutSentence, checkOutWords, type CheckOutNames } from './words/checkOuts.ts';
 export { FORMATION_WORDS } from './words/formations.ts';
 export { playerWords, type PlayerWords } from './words/offence.ts';
 export { lowered } from './words/lists.ts';

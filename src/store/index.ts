@@ -2,6 +2,7 @@
 export { createAnalyst, standings, type Analyst } from './analyst.ts';
 export { fitBoard, looksShown, partsOf, sameCombination, sameParts, standInCall } from './board.ts';
 export { deleteCall, keepCall, nextCallId, renameCall, setCallParts, updateCall } from './commands/calls.ts';
+export { setCheckOuts } from './commands/checkOuts.ts';
 export { copySpots, pasteSpots } from './clip.ts';
 export { clearHand, clearSomeHands } from './commands/defence.ts';
 export {

@@ -19,6 +19,8 @@ export type CommandProblem =
   | { readonly kind: 'in-use'; readonly by: readonly string[] }
   /** Another call checks to this one; `by` is its name. */
   | { readonly kind: 'checked-to'; readonly by: string }
+  /** A call that checks to itself checks to nothing. */
+  | { readonly kind: 'checks-to-itself' }
   /** Nobody could tell later why the coach lives with it. */
   | { readonly kind: 'reason-short'; readonly least: number }
   /** What was suggested fits no longer: something has changed since, or it is so already. */

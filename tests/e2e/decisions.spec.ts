@@ -272,3 +272,25 @@ test('how many come is held against how many are sent', async ({ page }) => {
   await expect(page.locator('.finding[data-rule="rush.count"]')).toBeVisible();
   await expect(screen.verdict).not.toHaveText('Clean');
 });
+
+test('a kept call is checked out of against a formation, row by row', async ({ page }) => {
+  const screen = screenOf(page);
+  await openApp(page);
+  await call(page, 'Osier Marl', '11 trips right, tight end left');
+  const table = page.locator('.check-outs');
+  await table.getByText('When to check out of it: never').click();
+  await table.getByRole('button', { name: 'Add a formation' }).click();
+  const row = table.locator('.rule > summary');
+  await expect(row).toHaveText('against unbalanced: run it as called');
+  await row.click();
+  await table.getByLabel('Against').selectOption({ label: 'trips with a nub tight end' });
+  await table.getByLabel('What is run then').selectOption({ label: 'check to Teasel' });
+  await expect(row).toHaveText('against trips with a nub tight end: check to Teasel');
+  await expect(table.getByLabel('What is run then').getByRole('option', { name: 'check to Osier Marl' })).toHaveCount(
+    0,
+  );
+  await expect(screen.section('Check-out')).toContainText('Trips with a nub tight end: check to Teasel');
+  await table.getByRole('button', { name: 'Take away formation 1' }).click();
+  await expect(table).toContainText('Run as called against everything.');
+  await expect(screen.section('Check-out')).toHaveCount(0);
+});

@@ -7,6 +7,7 @@ import type { Playbook } from '../../src/document/index.ts';
 import {
   asCallId,
   BODIES,
+  FORMATION_CLASSES,
   GAP_LETTERS,
   LEVERAGES,
   PLACES,
@@ -22,6 +23,7 @@ import {
   SHAPES,
   TOLD_BASES,
   type AlignRule,
+  type CheckOutAction,
   type GapRef,
   type LookTest,
   type RuleJob,
@@ -61,6 +63,7 @@ import {
   setCallParts,
   setCallSide,
   setCases,
+  setCheckOuts,
   setCoverageTells,
   setMotion,
   setNeeds,
@@ -220,6 +223,12 @@ const partsOf = (now: Playbook, chance: Chance) => ({
 const tagsOf = (chance: Chance): readonly string[] =>
   several(chance, 3, () => chance.one(['edge', ' edge', 'field', '']));
 const dayOf = (chance: Chance): number | null => chance.one([null, 1 + chance.below(60)]);
+const actionOf = (now: Playbook, chance: Chance): CheckOutAction =>
+  chance.one<CheckOutAction>([
+    { kind: chance.one(['run', 'turn', 'swap'] as const) },
+    { kind: 'coverage', coverage: chance.one(now.coverages).id },
+    { kind: 'check-to', call: callOf(now, chance) },
+  ]);
 
 /** Every command by its name. */
 export const DEEDS: Readonly<Record<string, Deed>> = {
@@ -237,6 +246,11 @@ export const DEEDS: Readonly<Record<string, Deed>> = {
     updateCall(now, {
       call: callOf(now, chance),
       parts: partsOf(now, chance),
+    }),
+  setCheckOuts: (now, chance) =>
+    setCheckOuts(now, {
+      call: callOf(now, chance),
+      rows: several(chance, 2, () => ({ formation: chance.one(FORMATION_CLASSES), action: actionOf(now, chance) })),
     }),
   waive: (now, chance) =>
     waive(now, {

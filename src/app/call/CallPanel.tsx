@@ -7,6 +7,7 @@ import { named, Radios, Select } from '../parts/Choice.tsx';
 import { capital } from '../parts/capital.ts';
 import { useApp, useSession } from '../session/session.ts';
 import { CallButtons } from './CallButtons.tsx';
+import { CheckOuts } from './CheckOuts.tsx';
 import { DayAndTags } from './DayAndTags.tsx';
 import { Together } from './Together.tsx';
 import { TURN_WORDS } from './turnWords.ts';
@@ -54,6 +55,7 @@ export function CallPanel(): ReactElement {
       />
       <CallButtons />
       <DayAndTags playbook={playbook} call={board.call} />
+      <CheckOuts playbook={playbook} call={board.call} />
       <div className="against">
         <h2>Against</h2>
         <Select label="Look" value={board.look} options={named(playbook.looks)} onChoose={(look) => set({ look })} />

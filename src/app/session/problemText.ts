@@ -15,6 +15,8 @@ export function problemText(problem: CommandProblem): string {
       return `Not done: it is used by ${problem.by.map((name) => (name === '' ? '(no name)' : name)).join(', ')}`;
     case 'checked-to':
       return `Not done: the call ${problem.by} checks to this one`;
+    case 'checks-to-itself':
+      return 'Not done: a call cannot check to itself; pick another call';
     case 'reason-short':
       return `Not done: say why in at least ${problem.least} characters`;
     case 'no-longer':
