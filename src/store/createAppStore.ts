@@ -26,6 +26,8 @@ export interface AppStore {
   readonly subscribe: (listener: (state: AppState, before: AppState) => void) => () => void;
   /** Changes the playbook, as one step that can be undone. A refusal changes nothing. */
   readonly commit: (commit: Commit) => Result<Playbook, CommandProblem>;
+  /** Changes made while `act` runs are of that gesture, unless they say one of their own. */
+  readonly inGesture: (gesture: string, act: () => void) => void;
   /** The next change starts a step of its own, whatever its gesture. */
   readonly endGesture: () => void;
   /** Goes one step back or forth; what was undone or done again, or null when there is nothing. */
@@ -71,7 +73,10 @@ export function createAppStore(playbook: Playbook, options: { readonly readOnly:
   const get = (): AppState => store.getState();
   const history = () => store.temporal.getState();
 
-  const commit = ({ label, look, gesture, change }: Commit): Result<Playbook, CommandProblem> => {
+  let running: string | null = null;
+
+  const commit = ({ label, look, gesture: own, change }: Commit): Result<Playbook, CommandProblem> => {
+    const gesture = own ?? running;
     const before = get();
     if (before.readOnly) return refused({ kind: 'read-only' });
     const changed = change(before.playbook);
@@ -111,6 +116,15 @@ export function createAppStore(playbook: Playbook, options: { readonly readOnly:
     get,
     subscribe: (listener) => store.subscribe(listener),
     commit,
+    inGesture: (gesture, act) => {
+      const outer = running;
+      running = gesture;
+      try {
+        act();
+      } finally {
+        running = outer;
+      }
+    },
     endGesture: () => {
       if (get().gesture !== null) store.setState({ gesture: null });
     },

@@ -290,6 +290,13 @@ test('a kept call is checked out of against a formation, row by row', async ({ p
     0,
   );
   await expect(screen.section('Check-out')).toContainText('Trips with a nub tight end: check to Teasel');
+  // The arrow keys choose every entry on their way; one undo leads back to where the field was entered.
+  await row.focus();
+  await table.getByLabel('What is run then').focus();
+  for (let presses = 0; presses < 3; presses += 1) await page.keyboard.press('ArrowDown');
+  await expect(row).toHaveText('against trips with a nub tight end: check to Marl');
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect(row).toHaveText('against trips with a nub tight end: check to Teasel');
   await table.getByRole('button', { name: 'Take away formation 1' }).click();
   await expect(table).toContainText('Run as called against everything.');
   await expect(screen.section('Check-out')).toHaveCount(0);

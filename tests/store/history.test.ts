@@ -98,6 +98,26 @@ describe('the history', () => {
     expect(lastHand(store)).toMatchObject({ x: 1.5, y: 2 });
   });
 
+  it('takes all that is chosen in one field for one step, until the field is left', () => {
+    const store = demoStore();
+    const choose = (field: string, team: string): void => store.inGesture(field, () => store.commit(rename(team)));
+    for (const team of ['One', 'Two', 'Three']) choose('chosen first', team);
+    choose('chosen second', 'Four');
+    store.endGesture();
+    choose('chosen second', 'Five');
+    store.commit(rename('Six'));
+    expect(store.steps().undo).toBe(4);
+    const back = [0, 1, 2].map(() => {
+      store.undo();
+      return store.get().playbook.team.name;
+    });
+    expect(back).toStrictEqual(['Five', 'Four', 'Three']);
+    // What is chosen after an undo is a step of its own, though the field still has the focus.
+    choose('chosen first', 'Seven');
+    store.undo();
+    expect(store.get().playbook.team.name).toBe('Three');
+  });
+
   it('says what was undone, and shows the look it was done in', () => {
     const store = demoStore();
     const [one, two] = demo().looks;

@@ -1,4 +1,5 @@
 import { useId, type ReactElement } from 'react';
+import { useFieldGesture } from './useFieldGesture.ts';
 
 /** One of a few, or of many. */
 export interface Option<Value extends string> {
@@ -32,6 +33,7 @@ interface SelectProps<Value extends string> {
 export function Select<Value extends string>(props: SelectProps<Value>): ReactElement {
   const { label, value, options, none, disabled = false, hint, wide = false, hideLabel = false, onChoose } = props;
   const id = useId();
+  const gesture = useFieldGesture();
   return (
     <div className={wide ? 'field is-wide-field' : 'field'}>
       <label htmlFor={id} className={hideLabel ? 'unseen' : undefined}>
@@ -44,8 +46,9 @@ export function Select<Value extends string>(props: SelectProps<Value>): ReactEl
         aria-describedby={hint === undefined ? undefined : `${id}-hint`}
         onChange={(event) => {
           const chosen = options.find((option) => option.value === event.target.value);
-          onChoose(chosen?.value ?? null);
+          gesture.during(() => onChoose(chosen?.value ?? null));
         }}
+        {...gesture.edges}
       >
         {none !== undefined && <option value="">{none}</option>}
         {options.map((option) => (
@@ -76,8 +79,9 @@ interface RadioProps<Value extends string> {
 export function Radios<Value extends string>(props: RadioProps<Value>): ReactElement {
   const { legend, value, options, hint, hideLegend = false, onChoose } = props;
   const name = useId();
+  const gesture = useFieldGesture();
   return (
-    <fieldset className="radios">
+    <fieldset className="radios" {...gesture.edges}>
       <legend className={hideLegend ? 'unseen' : undefined}>
         {legend}
         {hint !== undefined && <span className="hint"> {hint}</span>}
@@ -85,7 +89,12 @@ export function Radios<Value extends string>(props: RadioProps<Value>): ReactEle
       <div className="segments">
         {options.map((option) => (
           <label key={option.value} className="segment">
-            <input type="radio" name={name} checked={option.value === value} onChange={() => onChoose(option.value)} />
+            <input
+              type="radio"
+              name={name}
+              checked={option.value === value}
+              onChange={() => gesture.during(() => onChoose(option.value))}
+            />
             <span>{option.label}</span>
           </label>
         ))}

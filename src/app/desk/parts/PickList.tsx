@@ -1,5 +1,6 @@
 import { useId, type ReactElement } from 'react';
 import type { Option } from '../../parts/Choice.tsx';
+import { useFieldGesture } from '../../parts/useFieldGesture.ts';
 
 /** Options under a heading; an empty heading: none. */
 export interface OptionGroup {
@@ -23,13 +24,23 @@ interface Props {
 export function PickList(props: Props): ReactElement {
   const { label, hideLabel = false, value, ownWords, groups, disabled, onPick } = props;
   const id = useId();
+  const gesture = useFieldGesture();
   const known = groups.some(({ options }) => options.some((option) => option.value === value));
   return (
     <div className="field">
       <label htmlFor={id} className={hideLabel ? 'unseen' : undefined}>
         {label}
       </label>
-      <select id={id} value={value} disabled={disabled} onChange={(event) => onPick(event.target.value)}>
+      <select
+        id={id}
+        value={value}
+        disabled={disabled}
+        onChange={(event) => {
+          const picked = event.target.value;
+          gesture.during(() => onPick(picked));
+        }}
+        {...gesture.edges}
+      >
         {!known && <option value={value}>{ownWords ?? 'not said'}</option>}
         {groups.map(({ name, options }) =>
           name === '' ? (
