@@ -28,7 +28,7 @@ export * from './offence/index.ts';
 export { gapKey, gapsEqual } from './gaps.ts';
 export * from './formations/index.ts';
 export * from './move/index.ts';
-export { mirrorLook, mirrorPlace, mirrorSetup, mirrorSide } from './mirror.ts';
+export { mirrorLook, mirrorPlace, mirrorSetup, mirrorSide, mirrorX } from './mirror.ts';
 export { gapNames, manNames, namingFor, receiverNames, zoneSideNames, type NamingContext } from './naming.ts';
 export * from './notation/index.ts';
 export * from './walkThrough/index.ts';

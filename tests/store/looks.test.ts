@@ -3,6 +3,7 @@ import { checkPlaybook, type Playbook } from '../../src/document/index.ts';
 import {
   asLookId,
   asPlayerId,
+  asRoleId,
   PERSONNEL,
   readLook,
   SHAPES,
@@ -108,6 +109,29 @@ describe('the other side of the ball', () => {
     const there = valueOf(mirrorInPlace(playbook, { look: id }));
     expect(lookIn(there).players.map(({ x }) => x)).toStrictEqual(look.players.map(({ x }) => (x === 0 ? 0 : -x)));
     expect(valueOf(mirrorInPlace(there, { look: id }))).toStrictEqual(playbook);
+  });
+
+  // Common practice, no source: against a formation turned over, the right man stands as the left one stood.
+  it.each<[string, string, number, string, number]>([
+    ['the left end stood by hand is the right end now', 'left-end', -4.2, 'right-end', 4.2],
+    ['a right corner is the left one', 'right-corner', 9, 'left-corner', -9],
+    ['the nose goes over', 'nose', 0.5, 'nose', -0.5],
+    ['who is on the ball stays on it', 'nose', 0, 'nose', 0],
+    ['the strong outside backer goes with the strength', 'strong-edge', 6, 'strong-edge', -6],
+  ])('takes the defenders set by hand along: %s', (_what, role, x, mirroredRole, mirroredX) => {
+    const elsewhere = { look: firstOf(playbook.looks.slice(1)).id, role: asRoleId(role), x, y: 2 };
+    const [front, ...others] = playbook.fronts;
+    if (front === undefined) throw new Error('The demo playbook needs a front');
+    const here = { look: id, role: asRoleId(role), x, y: 2 };
+    const book: Playbook = { ...playbook, fronts: [{ ...front, byHand: [here, elsewhere] }, ...others] };
+    const there = valueOf(mirrorInPlace(book, { look: id }));
+    expect(there.fronts[0]?.byHand).toStrictEqual([
+      { look: id, role: asRoleId(mirroredRole), x: mirroredX, y: 2 },
+      elsewhere,
+    ]);
+    expect(there.fronts[1]).toBe(playbook.fronts[1]);
+    expect(checkPlaybook(there).ok).toBe(true);
+    expect(valueOf(mirrorInPlace(there, { look: id }))).toStrictEqual(book);
   });
 
   it('may be a copy, behind the look, with a name of its own', () => {

@@ -3,6 +3,9 @@ import type { Playbook } from '../../document/index.ts';
 import {
   lineUp,
   mirrorLook,
+  mirrorSide,
+  mirrorX,
+  type Front,
   type KnownProtection,
   type KnownRun,
   type Look,
@@ -12,6 +15,8 @@ import {
   type Personnel,
   type PlayerId,
   type Point,
+  type Role,
+  type RoleId,
   type Shape,
   type Side,
 } from '../../engine/index.ts';
@@ -89,12 +94,47 @@ export function setPlayerSpot(
   return withPlayer(playbook, { look, player }, (man) => ({ ...man, ...keptPoint(at) }));
 }
 
-/** Puts the look on the other side of the ball, its runs and protections with it. The defenders set by hand in it stay. */
+/**
+ * Puts the look on the other side of the ball, its runs and protections with it, and in every front the defenders who were
+ * set by hand in it. Of two mates of whom one is always the left man and one the right, each takes the other's spot.
+ */
 export function mirrorInPlace(
   playbook: Playbook,
   { look: id }: { readonly look: LookId },
 ): Result<Playbook, CommandProblem> {
-  return withLook(playbook, id, (look) => ok(mirrorLook(look)));
+  const mirrored = withLook(playbook, id, (look) => ok(mirrorLook(look)));
+  if (!mirrored.ok || !playbook.fronts.some(({ byHand }) => byHand.some(({ look }) => look === id))) return mirrored;
+  const fronts = playbook.fronts.map((front) =>
+    front.byHand.some(({ look }) => look === id)
+      ? {
+          ...front,
+          byHand: front.byHand.map((hand) =>
+            hand.look === id ? mirrorX({ ...hand, role: sideTwin(playbook.roles, front, hand.role) }) : hand,
+          ),
+        }
+      : front,
+  );
+  return ok({ ...mirrored.value, fronts });
+}
+
+/** Who of the front is on the other side what that man is on his: his one mate there, if both always keep their sides. */
+function sideTwin(roles: readonly Role[], front: Front, id: RoleId): RoleId {
+  const man = roles.find((role) => role.id === id);
+  const side = man === undefined ? null : alwaysOn(man);
+  if (man === undefined || side === null) return id;
+  const mates = roles.filter(
+    ({ group, id: mate }) => group === man.group && front.roles.some(({ role }) => role === mate),
+  );
+  const on = (where: Side): readonly Role[] => mates.filter((mate) => alwaysOn(mate) === where);
+  const [twin] = on(mirrorSide(side));
+  // Two on one side have no one twin each: a spot could be taken twice.
+  return twin !== undefined && on('left').length === 1 && on('right').length === 1 ? twin.id : id;
+}
+
+/** The side a man has whatever the look; null: it depends, or he has none. */
+function alwaysOn({ side }: Role): Side | null {
+  const first = side.kind === 'steps' ? side.steps[0] : undefined;
+  return first?.kind === 'fixed' ? first.side : null;
 }
 
 /** Puts a mirrored copy behind the look, under that name and the id that is next. */
