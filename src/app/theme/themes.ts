@@ -1,3 +1,4 @@
+import { readDevice, writeDevice } from '../parts/device.ts';
 import { readChoice, resolveTheme, type ThemeChoice, type ThemeName } from './choice.ts';
 
 /** What the themes need of the device. */
@@ -49,7 +50,7 @@ export function createThemes(device: ThemeDevice): Themes {
 }
 
 /** Where the choice is kept. */
-const KEPT_AS = 'gapwright-theme';
+const KEPT_AS = 'theme';
 
 /** This browser. Its storage may be shut off or full: the choice then lasts as long as the page. */
 export function browserDevice(): ThemeDevice {
@@ -57,20 +58,8 @@ export function browserDevice(): ThemeDevice {
   return {
     isDark: () => dark.matches,
     onDark: (listener) => dark.addEventListener('change', listener),
-    read: () => {
-      try {
-        return window.localStorage.getItem(KEPT_AS);
-      } catch {
-        return null;
-      }
-    },
-    write: (text) => {
-      try {
-        window.localStorage.setItem(KEPT_AS, text);
-      } catch {
-        // Nothing is lost but the choice at the next visit.
-      }
-    },
+    read: () => readDevice(KEPT_AS),
+    write: (text) => writeDevice(KEPT_AS, text),
     show: (name) => {
       document.documentElement.dataset['theme'] = name;
       const bar = getComputedStyle(document.documentElement).getPropertyValue('--panel').trim();
