@@ -60,9 +60,9 @@ async function pickJobs(page: Page, point: Point): Promise<void> {
   // Six gaps without an attached tight end, left to right: C, B, A, A, B, C.
   await expect(gaps).toHaveCount(6);
   await point(await middleOf(gaps.nth(3)));
-  await expect(panel(page).locator('.pick-said')).toContainText('N: slant to the A gap call side');
+  await expect(panel(page).locator('.pick-said')).toContainText('N: slant to the call-side A gap');
   await tellHim(page).click();
-  await expect(told(page)).toHaveText(['N: slant to the A gap call side (line movement)']);
+  await expect(told(page)).toHaveText(['N: slant to the call-side A gap (line movement)']);
 
   await point(await pixelOf(page, ...backer));
   await point(await middleOf(gaps.nth(5)));
@@ -72,10 +72,10 @@ async function pickJobs(page: Page, point: Point): Promise<void> {
     .check();
   await expect(panel(page).locator('.pick-said')).toContainText('rush the C gap right; contain on a pass');
   await panel(page)
-    .getByRole('radio', { name: /^Rush the C gap call side/ })
+    .getByRole('radio', { name: /^Rush the call-side C gap/ })
     .check();
   await expect(panel(page).locator('.pick-said')).toContainText(
-    'The call-side outside backer: rush the C gap call side; contain on a pass',
+    'The call-side outside backer: rush the call-side C gap; contain on a pass',
   );
   await tellHim(page).click();
 
@@ -149,7 +149,7 @@ test('with the keyboard alone: picked by lists, told by a form, then combined', 
   await choose(page, panel(page).getByLabel('Man', { exact: true }), 'N (Nose)');
   await choose(page, panel(page).getByLabel('Place', { exact: true }), 'A gap right');
   await press(page, tellHim(page));
-  await expect(told(page)).toHaveText(['N: slant to the A gap call side (line movement)']);
+  await expect(told(page)).toHaveText(['N: slant to the call-side A gap (line movement)']);
   await press(page, panel(page).getByRole('button', { name: 'Stop picking' }));
 
   await press(page, editor(page).getByRole('button', { name: 'Tell a man…' }));
@@ -157,7 +157,7 @@ test('with the keyboard alone: picked by lists, told by a form, then combined', 
   await choose(page, form.getByLabel('Who', { exact: true }), 'the call-side outside backer');
   await choose(page, form.getByLabel('What he does'), 'Rush and contain');
   await choose(page, form.getByLabel('Gap of the new man', { exact: true }), 'edge gap');
-  await expect(form.locator('.rule-said')).toContainText('rush the edge gap call side; contain on a pass');
+  await expect(form.locator('.rule-said')).toContainText('rush the call-side edge gap; contain on a pass');
   await press(page, form.getByRole('button', { name: 'Tell him', exact: true }));
   await expect(told(page)).toHaveCount(2);
 
@@ -171,8 +171,8 @@ test('with the keyboard alone: picked by lists, told by a form, then combined', 
   await expect(editor(page)).toContainText('Call side: away from the field, then to the right.');
   await page.getByRole('button', { name: 'Undo' }).focus();
   await page.keyboard.press('Enter');
-  // Each arrow key in a list is a choice of its own.
-  await expect(editor(page)).toContainText('Call side: toward the field, then to the right.');
+  // The entries the arrow keys passed on their way are no steps of their own.
+  await expect(editor(page)).toContainText('Call side: toward the tight end, then to the right.');
 
   await press(page, page.getByRole('button', { name: 'Board', exact: true }));
   await choose(page, page.getByLabel('First pressure'), 'Weir');

@@ -181,7 +181,10 @@ function Confirm({ choices, heard, pressure, onDone, onBack }: ConfirmProps): Re
   const disabled = useApp((state) => state.readOnly);
   const buttons = useRef<HTMLDivElement>(null);
   // On a low screen what confirms the pick would lie below the edge.
-  useEffect(() => buttons.current?.scrollIntoView({ block: 'nearest' }), []);
+  useEffect(() => {
+    // Newer browsers give back a promise here, which an effect may not hand on: it would be called to clean up.
+    buttons.current?.scrollIntoView({ block: 'nearest' });
+  }, []);
   const [kind, setKind] = useState(choices[0]?.kind ?? 'rush');
   const [said, setSaid] = useState(0);
   const [named, setNamed] = useState(0);
