@@ -7,7 +7,6 @@ import {
   drop,
   gap,
   ifFree,
-  man,
   noBack,
   cover,
   receiver,
