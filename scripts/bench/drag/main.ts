@@ -47,7 +47,10 @@ function scenesOfDrag(scale: number): readonly Scene[] {
   });
 }
 
-/** CPU milliseconds of the page's main thread for each of so many moves of the pointer about a point. */
+/**
+ * CPU milliseconds of the page's main thread for each of so many moves of the pointer about a point, its button held. The
+ * browser is told of them without Playwright's mouse, which looks through the page before and after each move of a held button.
+ */
 async function costOfMoves(page: Page, around: Point): Promise<readonly number[]> {
   const client = await page.context().newCDPSession(page);
   await client.send('Performance.enable', { timeDomain: 'threadTicks' });
@@ -55,7 +58,7 @@ async function costOfMoves(page: Page, around: Point): Promise<readonly number[]
   for (let move = 0; move < WARM + MOVES; move += 1) {
     const x = around.x + REACH * Math.sin((move / 30) * 2 * Math.PI);
     const before = await taskTime(client);
-    await page.mouse.move(x, around.y);
+    await client.send('Input.dispatchMouseEvent', { type: 'mouseMoved', x, y: around.y, button: 'left', buttons: 1 });
     await page.evaluate(
       () => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(() => setTimeout(done)))),
     );
@@ -147,7 +150,10 @@ async function main(): Promise<void> {
       viewport,
       size,
     });
-    const painted = await costOfMoves(bare, { x: box.width / 2, y: box.height / 2 });
+    const middle = { x: box.width / 2, y: box.height / 2 };
+    await bare.mouse.move(middle.x, middle.y);
+    await bare.mouse.down();
+    const painted = await costOfMoves(bare, middle);
     say(live, painted);
   } finally {
     await browser.close();

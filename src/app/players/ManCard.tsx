@@ -44,7 +44,7 @@ export function ManCard({ model, row, hand, placing, onPlacing }: Props): ReactE
         </>
       )}
       <p className="unseen" role="status">
-        {useSettled(spotText(row, job?.aligns ?? null))}
+        {useSettled(spotText(row, job?.aligns ?? null), model.state.preview !== null)}
       </p>
       <SpotFields
         // Another man is another pair of fields: nothing half typed goes over to him.
