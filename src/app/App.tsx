@@ -70,8 +70,9 @@ function Shown({ screen, onStart, onScreen }: ShownProps): ReactElement {
 function NoticeLine(): ReactElement {
   const notice = useNotice();
   return (
-    <p className="notice" role="status" key={notice.number}>
-      {notice.text}
+    <p className="notice" role="status">
+      {/* The line stays, for only what changes in it is read out; its words are new each time, or the same said twice would not be. */}
+      <span key={notice.number}>{notice.text}</span>
     </p>
   );
 }

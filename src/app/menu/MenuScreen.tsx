@@ -37,6 +37,7 @@ export function MenuScreen({ onBoard }: { readonly onBoard: () => void }): React
   const kind = useKind(tab, front, first, turn);
   return (
     <main className="menu-screen">
+      <h2 className="unseen">Whole menu</h2>
       <div className="menu-head">
         <Radios legend="What is shown" hideLegend value={tab} options={TABS} onChoose={setTab} />
         {(tab === 'pairs' || tab === 'partners') && (

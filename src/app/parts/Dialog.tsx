@@ -1,4 +1,4 @@
-import { useEffect, useRef, type ReactElement, type ReactNode } from 'react';
+import { useLayoutEffect, useRef, type ReactElement, type ReactNode } from 'react';
 
 interface Props {
   readonly title: string;
@@ -10,7 +10,8 @@ interface Props {
 /** A native modal dialog: the browser keeps focus inside, closes it on Escape, and gives focus back. */
 export function Dialog({ title, onClose, children, wide = false }: Props): ReactElement {
   const dialog = useRef<HTMLDialogElement>(null);
-  useEffect(() => {
+  // Before it is taken from the page, or the browser would not know whom to give the focus back to.
+  useLayoutEffect(() => {
     const element = dialog.current;
     if (element !== null && !element.open) element.showModal();
     return () => element?.close();

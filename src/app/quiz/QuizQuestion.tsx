@@ -99,7 +99,9 @@ interface MarkedProps {
 function Marked(props: MarkedProps): ReactElement {
   const { good, given, right, analysis, question, lexicon, words, last, onNext } = props;
   const next = useRef<HTMLButtonElement>(null);
-  useEffect(() => next.current?.focus(), []);
+  useEffect(() => {
+    next.current?.focus();
+  }, []);
   const row = useMemo(
     () => buildReport(analysis, words).jobs.find(({ role }) => role === question.role),
     [analysis, words, question.role],
