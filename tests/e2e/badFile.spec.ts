@@ -32,33 +32,37 @@ function spoiled(): string {
 
 const newer = JSON.stringify({ ...raw(), version: 99 });
 
-for (const [kind, text, path, found, expected] of [
+const BAD = [
   ['with a word for a number', spoiled(), 'looks[3].players[2].x', '"12yd" (text)', 'a number from -60 to 60'],
   ['of a newer version', newer, 'version', 'version 99', 'version 3 or older'],
   ['that ends too early', '{"format": ', 'the whole file', 'ends too early at byte 11', 'a Gapwright playbook'],
   ['that is something else', '{"hello": 1}', 'format', 'nothing', 'gapwright-playbook'],
-] as const) {
-  test(`a file ${kind} is refused, and what was open stays`, async ({ page }) => {
-    const screen = screenOf(page);
-    await openApp(page);
-    await page.getByLabel('Second pressure').selectOption('Osier');
-    const look = await page.locator('#board-title').textContent();
-    await choose(page, 'bad.json', text);
-    const dialog = page.getByRole('dialog', { name: 'bad.json was not opened' });
-    await expect(dialog).toBeVisible();
-    const row = dialog.locator('tbody tr').first();
-    await expect(row.locator('td').nth(0)).toContainText(path);
-    await expect(row.locator('td').nth(1)).toContainText(found);
-    await expect(row.locator('td').nth(2)).toContainText(expected);
-    await page.keyboard.press('Escape');
-    await expect(dialog).toHaveCount(0);
-    await expect(page.getByText('Alderfen Herons')).toBeVisible();
-    await expect(page.locator('#board-title')).toHaveText(look ?? '');
-    await expect(page.getByLabel('Second pressure').locator('option:checked')).toHaveText('Osier');
-    await expect(page.getByRole('button', { name: 'Undo' })).toBeDisabled();
-    await expect(screen.saved).toContainText('Saved on this device');
-  });
-}
+] as const;
+
+test('a bad file is refused with what is wrong in it, and what was open stays', async ({ page }) => {
+  const screen = screenOf(page);
+  await openApp(page);
+  await page.getByLabel('Second pressure').selectOption('Osier');
+  const look = await page.locator('#board-title').textContent();
+  for (const [kind, text, path, found, expected] of BAD) {
+    await test.step(`a file ${kind}`, async () => {
+      await choose(page, 'bad.json', text);
+      const dialog = page.getByRole('dialog', { name: 'bad.json was not opened' });
+      await expect(dialog).toBeVisible();
+      const row = dialog.locator('tbody tr').first();
+      await expect(row.locator('td').nth(0)).toContainText(path);
+      await expect(row.locator('td').nth(1)).toContainText(found);
+      await expect(row.locator('td').nth(2)).toContainText(expected);
+      await page.keyboard.press('Escape');
+      await expect(dialog).toHaveCount(0);
+      await expect(page.getByText('Alderfen Herons')).toBeVisible();
+      await expect(page.locator('#board-title')).toHaveText(look ?? '');
+      await expect(page.getByLabel('Second pressure').locator('option:checked')).toHaveText('Osier');
+      await expect(page.getByRole('button', { name: 'Undo' })).toBeDisabled();
+      await expect(screen.saved).toContainText('Saved on this device');
+    });
+  }
+});
 
 test('a good file is opened; changes that are in no file are asked about first; Undo brings the old one back', async ({
   page,

@@ -1,5 +1,4 @@
 /** The desk: fronts, coverages and roles changed on screen, and a playbook of one's own from scratch to its first call. */
-import AxeBuilder from '@axe-core/playwright';
 import type { Locator, Page } from '@playwright/test';
 import { expect, openApp, screenOf, spotOf, tabTo, test } from './coach.ts';
 
@@ -153,27 +152,3 @@ test('empty lists say what to do', async ({ page }) => {
   await desk.getByLabel('Find a front').fill('zzz');
   await expect(desk.getByText('None is called that.')).toBeVisible();
 });
-
-/** Rules of WCAG 2.0 to 2.2, levels A and AA, as axe-core knows them, and its best practices. */
-const TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
-
-for (const [width, height] of [
-  [1440, 900],
-  [1024, 768],
-  [820, 1180],
-] as const) {
-  test(`nothing is in the way of a reader on any tab at ${width} by ${height}`, async ({ page }) => {
-    await page.setViewportSize({ width, height });
-    const desk = await openDesk(page, 'Fronts');
-    for (const tab of ['Fronts', 'Coverages', 'Roles', 'Looks', 'Pressures']) {
-      await page.getByRole('tab', { name: tab }).click();
-      for (const summary of (await desk.locator('.rule > summary').all()).slice(0, 3)) await summary.click();
-      const { violations } = await new AxeBuilder({ page }).withTags(TAGS).analyze();
-      expect(violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${tab}: ${id}: ${html}`))).toEqual([]);
-    }
-    await page.getByRole('button', { name: 'Start my own playbook…' }).click();
-    await expect(page.getByRole('dialog')).toBeVisible();
-    const { violations } = await new AxeBuilder({ page }).withTags(TAGS).analyze();
-    expect(violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html}`))).toEqual([]);
-  });
-}
