@@ -89,11 +89,17 @@ export async function spotOf(page: Page): Promise<{ readonly x: number; readonly
   return { x: await value('Across'), depth: await value('Depth') };
 }
 
-/** Presses Tab until that element has the focus, as a coach without a mouse does. */
-export async function tabTo(page: Page, target: Locator, most = 80): Promise<void> {
+/** Presses Tab, or Shift and Tab, until that element has the focus, as a coach without a mouse does. */
+export async function tabTo(page: Page, target: Locator, most = 200): Promise<void> {
   for (let presses = 0; presses < most; presses += 1) {
-    if (await target.evaluate((element) => element === document.activeElement)) return;
-    await page.keyboard.press('Tab');
+    const way = await target.evaluate((element) => {
+      const focused = document.activeElement;
+      if (element === focused) return null;
+      const behind = (focused ?? element).compareDocumentPosition(element) & Node.DOCUMENT_POSITION_PRECEDING;
+      return behind ? 'Shift+Tab' : 'Tab';
+    });
+    if (way === null) return;
+    await page.keyboard.press(way);
   }
   throw new Error(`${most} Tabs did not reach ${String(target)}`);
 }

@@ -181,26 +181,3 @@ test('where motion is not wanted it goes in steps of half a second', async ({ pa
   expect(seen.length).toBeGreaterThan(2);
   for (const time of seen) expect(time).toMatch(/^\d\.[05] s$/);
 });
-
-test.describe('with a finger', () => {
-  test.use({ hasTouch: true, viewport: { width: 1024, height: 768 } });
-
-  test('moment, play and start are tapped, and large enough', async ({ page }) => {
-    const walk = walkOf(page);
-    await openApp(page);
-    const nose = walk.moments.filter({ hasText: 'N is in the A gap right' });
-    await nose.tap();
-    await expect(nose).toHaveAttribute('aria-current', 'step');
-    await walk.button('Half speed').tap();
-    await expect(walk.button('Half speed')).toHaveAttribute('aria-pressed', 'true');
-    const at = await secondsOf(page);
-    await walk.button('Play').tap();
-    await expect.poll(() => secondsOf(page)).toBeGreaterThan(at);
-    await walk.button('Pause').tap();
-    await walk.button('To the start').tap();
-    await expect(walk.clock).toHaveText('0.0 s');
-    for (const target of [nose, walk.button('Play'), walk.button('On a tenth of a second'), walk.slider]) {
-      expect((await target.boundingBox())?.height).toBeGreaterThanOrEqual(24);
-    }
-  });
-});
