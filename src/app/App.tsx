@@ -6,7 +6,6 @@ import { useFiles } from './files/useFiles.ts';
 import { useGuide } from './guide/useGuide.ts';
 import { Header } from './header/Header.tsx';
 import type { Screen } from './header/screens.ts';
-import { PrintDialog } from './print/PrintDialog.tsx';
 import { useNotice } from './session/session.ts';
 import type { Started } from './session/start.ts';
 import { Workspace } from './Workspace.tsx';
@@ -19,6 +18,9 @@ const QuizScreen = lazy(async () => ({ default: (await import('./quiz/QuizScreen
 
 /** Loaded on the first visit, and when it is asked for. */
 const Guide = lazy(async () => ({ default: (await import('./guide/Guide.tsx')).Guide }));
+
+/** Loaded when somebody prints. */
+const PrintDialog = lazy(async () => ({ default: (await import('./print/PrintDialog.tsx')).PrintDialog }));
 
 /** The whole screen. */
 export function App({ damaged }: { readonly damaged: Started['damaged'] }): ReactElement {
@@ -44,7 +46,11 @@ export function App({ damaged }: { readonly damaged: Started['damaged'] }): Reac
       <NoticeLine />
       <FileDialogs files={files} />
       <ActionDialogs {...actions} />
-      {printing && <PrintDialog onClose={() => setPrinting(false)} />}
+      {printing && (
+        <Suspense fallback={null}>
+          <PrintDialog onClose={() => setPrinting(false)} />
+        </Suspense>
+      )}
     </div>
   );
 }

@@ -4,8 +4,13 @@ import { expect, test } from '@playwright/test';
 // Without the fixture that forbids complaints: this page is broken on purpose, and React says so.
 test('when the screen falls over, the playbook can still be saved to a file', async ({ page }) => {
   await page.addInitScript(() => {
-    window.matchMedia = () => {
-      throw new Error('broken on purpose');
+    window.ResizeObserver = class {
+      constructor() {
+        throw new Error('broken on purpose');
+      }
+      observe(): void {}
+      unobserve(): void {}
+      disconnect(): void {}
     };
   });
   await page.goto('./');

@@ -1,8 +1,10 @@
-import { useState, type ReactElement } from 'react';
+import { lazy, Suspense, useState, type ReactElement } from 'react';
 import type { LookId, Setup, Verdict } from '../../engine/index.ts';
 import { looksShown, type AppState } from '../../store/index.ts';
 import { useSession } from '../session/session.ts';
-import { MendDialog } from '../suggest/MendDialog.tsx';
+
+/** Loaded when it is first asked for. */
+const MendDialog = lazy(async () => ({ default: (await import('../suggest/MendDialog.tsx')).MendDialog }));
 
 interface Props {
   readonly state: AppState;
@@ -29,7 +31,11 @@ export function MendButton({ state, verdicts }: Props): ReactElement | null {
       <button type="button" className="small-button" onClick={ask}>
         Mend it…<span className="unseen"> in every look</span>
       </button>
-      {asked !== null && <MendDialog state={state} setups={asked} onClose={() => setAsked(null)} />}
+      {asked !== null && (
+        <Suspense fallback={null}>
+          <MendDialog state={state} setups={asked} onClose={() => setAsked(null)} />
+        </Suspense>
+      )}
     </>
   );
 }
