@@ -64,7 +64,7 @@ const withoutNetwork = VitePWA({
   workbox: {
     inlineWorkboxRuntime: true,
     sourcemap: false,
-    globPatterns: ['**/*.{js,css,woff,woff2,svg,icc}'],
+    globPatterns: ['**/*.{js,css,woff,woff2,svg,icc,json}'],
     navigateFallback: null,
     maximumFileSizeToCacheInBytes: 4_000_000,
     runtimeCaching: [

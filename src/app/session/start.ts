@@ -71,8 +71,8 @@ function inFileFrom(first: Playbook | null): InFile {
 
 /** The playbook that comes with the app. It is fetched only where nothing else can be shown. */
 async function openDemo(): Promise<Playbook> {
-  const { default: text } = await import('../../../demo-data/playbook.json?raw');
-  const demo = openDocument(text);
+  const { default: address } = await import('../../../demo-data/playbook.json?url');
+  const demo = openDocument(await (await fetch(address)).text());
   if (!demo.ok) throw new Error('The demo playbook that comes with the app does not open');
   return demo.value;
 }
