@@ -172,8 +172,11 @@ test('a suggestion shows its outcome, is done by one press, and is undone', asyn
   });
 
   await test.step('pressing it does it, in every place; one step takes it back', async () => {
+    await expect(page.locator('.new-mark')).toHaveCount(0);
     await turn.click();
     await expect(screen.verdict).toHaveText('Clean');
+    await expect(page.locator('.findings-head')).toContainText('gone since the last change');
+    await expect(page.locator('.verdict-banner [role=status]')).toContainText('gone since the last change');
     await expect(page.getByLabel('The second goes').locator('option:checked')).toHaveText(
       'to the side opposite the first',
     );
@@ -183,6 +186,14 @@ test('a suggestion shows its outcome, is done by one press, and is undone', asyn
     await expect(screen.verdict).toHaveText('Stop: do not install');
     await expect(page.getByLabel('The second goes').locator('option:checked')).toHaveText('by its own rule');
     await expect(page.getByRole('button', { name: 'Undo' })).toBeDisabled();
+  });
+
+  await test.step('what came back is marked as new, and can be shown alone', async () => {
+    await expect(page.locator('.new-mark').first()).toBeVisible();
+    const fresh = await page.locator('.new-mark').count();
+    await page.getByLabel('Only what is new').check();
+    await expect(page.locator('.finding')).toHaveCount(fresh);
+    await page.getByLabel('Only what is new').uncheck();
   });
 
   await test.step('one that changes a pressure says for whom, and is undone as well', async () => {
@@ -242,7 +253,9 @@ test('runs and protections are drawn one at a time, and who has whom on top', as
   await expect(page.locator('.play.is-drawn')).toHaveCount(0);
 });
 
-test('findings can be hidden by how grave they are, and still count', async ({ page }) => {
+test('findings stand in groups, the gravest first; hidden by how grave they are or whom they are about, they still count', async ({
+  page,
+}) => {
   const screen = screenOf(page);
   await openApp(page);
   await call(page, 'Culvert Weir Across', '11 doubles, tight end right');
@@ -257,6 +270,14 @@ test('findings can be hidden by how grave they are, and still count', async ({ p
   await expect(page.locator('.verdict-banner .counts')).toHaveText(counts);
   await expect(page.locator('.finding-note')).toHaveCount(0);
   await page.getByRole('checkbox', { name: /^Note/ }).check();
+  await expect(findings).toHaveCount(all);
+  await expect(page.locator('.finding-group').first()).toContainText('Stops the call');
+  await page.getByLabel('About').selectOption({ label: 'Line' });
+  const ofLine = await findings.count();
+  expect(ofLine).toBeGreaterThan(0);
+  expect(ofLine).toBeLessThan(all);
+  await expect(page.locator('.findings [role=status]')).toHaveText(`${ofLine} of ${all} findings shown`);
+  await page.getByLabel('About').selectOption({ label: 'everybody' });
   await expect(findings).toHaveCount(all);
   await expect(screen.verdict).toHaveText('Stop: do not install');
 });

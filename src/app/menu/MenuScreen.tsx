@@ -1,5 +1,5 @@
 import { useMemo, useState, type ReactElement } from 'react';
-import { TURNS, type FrontId, type PressureId, type Turn } from '../../engine/index.ts';
+import { TURNS, type FrontId, type Pressure, type PressureId, type Turn } from '../../engine/index.ts';
 import { NO_FILTER, type GridKind, type MenuFilter, type RowOrder } from '../../menu/index.ts';
 import { TURN_WORDS } from '../call/turnWords.ts';
 import { named, Radios, Select, type Option } from '../parts/Choice.tsx';
@@ -52,7 +52,13 @@ export function MenuScreen({ onBoard }: { readonly onBoard: () => void }): React
           />
         )}
         {tab === 'partners' && (
-          <Select label="First pressure" value={first} options={named(playbook.pressures)} onChoose={setFirst} />
+          <Select
+            label="First pressure"
+            wide
+            value={first}
+            options={withTags(playbook.pressures)}
+            onChoose={setFirst}
+          />
         )}
         {(tab === 'calls' || tab === 'pairs') && (
           <Select label="Rows" value={order} options={ORDERS} onChoose={(chosen) => setOrder(chosen ?? 'kept')} />
@@ -70,6 +76,14 @@ export function MenuScreen({ onBoard }: { readonly onBoard: () => void }): React
       )}
     </main>
   );
+}
+
+/** Pressures by their names and what they are tagged with: a coach looks for "my inside backer one". */
+function withTags(pressures: readonly Pressure[]): readonly Option<PressureId>[] {
+  return named(pressures).map((option, at) => {
+    const tags = pressures[at]?.tags ?? [];
+    return tags.length === 0 ? option : { ...option, label: `${option.label} (${tags.join(', ')})` };
+  });
 }
 
 /** The grid that is asked for, the same object as long as nothing else is chosen. */

@@ -127,6 +127,8 @@ function PartnerRow({ partner, kind, state, onBoard }: RowProps): ReactElement {
             const count = tally[rank] ?? 0;
             return count === 0 ? [] : [`${VERDICT_NAMES[verdict]} ${String(count)}`];
           }).join(', ')}
+          {/* Each look counts once for every ball spot. */}
+          {tally.reduce((sum, count) => sum + count, 0) > looks && ', over looks and ball spots'}
         </span>
       </div>
       {misfits.length > 0 && (

@@ -97,7 +97,11 @@ function Sets({ state, setup, sets, onClose }: SetsProps): ReactElement {
   const isKept = kept !== undefined && sameParts(kept, board);
   return (
     <>
-      {!isKept && <p className="hint">To do one of them, keep the call as it is first.</p>}
+      {!isKept && (
+        <p className="hint">
+          To do one of them, close this, press “Keep as call…” and come back: the change is kept with the call.
+        </p>
+      )}
       {/* A long list can be scrolled by keyboard only if it can be reached. */}
       <ol className="mend-sets" tabIndex={0} aria-label="Ways to mend the call">
         {sets.map((edits, index) => (
