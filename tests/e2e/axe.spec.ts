@@ -73,6 +73,7 @@ test('nothing is in the way of a reader, on any screen', async ({ page }) => {
 
   await test.step('its dialogs', async () => {
     await page.getByRole('button', { name: 'Print…' }).click();
+    await expect(dialog).toBeVisible();
     await expectNothing(page, inDialog);
     await page.keyboard.press('Escape');
     await page.locator('input[type=file]').setInputFiles({
@@ -125,6 +126,7 @@ for (const theme of ['Dark', 'Projector'] as const) {
     await fullBoard(page);
     await expectNothing(page, colours);
     await page.getByRole('button', { name: 'Print…' }).click();
+    await expect(page.getByRole('dialog')).toBeVisible();
     await expectNothing(page, { ...colours, within: 'dialog[open]' });
     await page.keyboard.press('Escape');
     await onEveryTab(page, () => expectNothing(page, { ...colours, within: '.desk' }));
