@@ -1,7 +1,7 @@
 /**
  * The list in an order that looks like chance and is the same for the same seed: Fisher and Yates' shuffle (Knuth, "The Art
- * of Computer Programming", volume 2, algorithm 3.4.2P) over a linear congruential generator (multiplier and increment of
- * Knuth's MMIX would need 64 bits; these are the 32-bit ones of "Numerical Recipes", second edition, section 7.1).
+ * of Computer Programming", volume 2, algorithm 3.4.2P) over the 32-bit linear congruential generator of "Numerical Recipes",
+ * second edition, 1992, section 7.1 (both from memory).
  */
 export function shuffled<Item>(list: readonly Item[], seed: number): readonly Item[] {
   const next = generator(seed);

@@ -192,7 +192,6 @@ export const peeling = <J extends RushJob<RuleNames> | ContainJob<RuleNames>>(jo
 
 // Tellings ----------------------------------------------------------------------------------------------------------
 
-export const heelsOf = (of: Who): PreSnap => ({ kind: 'heels', of });
 export const atDepth = (depth: Yards): PreSnap => ({ kind: 'depth', depth });
 
 /** One case of a telling; `when` may be empty. */

@@ -21,7 +21,13 @@ export function firstBoard(playbook: Playbook): Board {
 }
 
 /** The looks the coach wants to see: one opponent's, or all. */
-export function looksShown({ playbook, view }: Pick<AppState, 'playbook' | 'view'>): readonly Look[] {
+export function looksShown({
+  playbook,
+  view,
+}: {
+  readonly playbook: Playbook;
+  readonly view: Pick<AppState['view'], 'opponent'>;
+}): readonly Look[] {
   const opponent = playbook.opponents.find(({ id }) => id === view.opponent);
   return opponent === undefined ? playbook.looks : playbook.looks.filter(({ id }) => opponent.looks.includes(id));
 }

@@ -98,7 +98,7 @@ export interface Chance {
   readonly yards: (most: number) => number;
 }
 
-/** Chance by the linear congruential generator of D. E. Knuth's MMIX (modulo 2^32 its low half suffices here). */
+/** Chance by a linear congruential generator: the 32-bit one of "Numerical Recipes", second edition, 1992, section 7.1; from memory. */
 export function chanceFrom(seed: number): Chance {
   let state = seed >>> 0;
   const below = (limit: number): number => {

@@ -1,6 +1,6 @@
 import { useMemo } from 'react';
-import { PLACES } from '../../engine/index.ts';
-import { looksShown, standInCall, ZOOMS, type AppState, type AppStore } from '../../store/index.ts';
+import { PLACES, type Call, type Look } from '../../engine/index.ts';
+import { looksShown, standInCall, ZOOMS, type AppStore, type View } from '../../store/index.ts';
 import { ZOOM_WORDS } from '../board/zoomWords.ts';
 import type { Files } from '../files/useFiles.ts';
 import { SCREENS, type Screen } from '../header/screens.ts';
@@ -10,6 +10,7 @@ import { BALL_WORDS } from '../session/words.ts';
 import { THEME_CHOICES, THEME_WORDS } from '../theme/choice.ts';
 import { useThemeChoice } from '../theme/useTheme.ts';
 import type { Action } from './actions.ts';
+import { shownName } from '../parts/shownName.ts';
 
 /** What the page itself can do. */
 export interface PageDoors {
@@ -27,8 +28,12 @@ export function useActions(doors: PageDoors): readonly Action[] {
   const { store } = useSession();
   const { undo, redo } = useTravel();
   const playbook = useApp((state) => state.playbook);
-  const board = useApp((state) => state.board);
-  const view = useApp((state) => state.view);
+  // One by one: what is lit or picked on the field changes far more often, and makes no other list.
+  const turned = useApp((state) => state.view.turned);
+  const answers = useApp((state) => state.view.answers);
+  const snapping = useApp((state) => state.view.snapping);
+  const zoom = useApp((state) => state.view.zoom);
+  const opponent = useApp((state) => state.view.opponent);
   const readOnly = useApp((state) => state.readOnly);
   const theme = useThemeChoice();
   const undoable = useApp(() => store.steps().undo > 0);
@@ -37,12 +42,27 @@ export function useActions(doors: PageDoors): readonly Action[] {
     () => [
       ...ofPlaybook(doors, { undo, redo, undoable: undoable && !readOnly, redoable: redoable && !readOnly }),
       ...ofScreens(doors),
-      ...ofView(store, view),
+      ...ofView(store, { turned, answers, snapping, zoom }),
       ...ofThemes(theme),
-      ...ofLooks(store, { playbook, board, view }, doors),
-      ...ofCalls(store, { playbook, board }, doors),
+      ...ofLooks(store, looksShown({ playbook, view: { opponent } }), doors),
+      ...ofCalls(store, playbook.calls, doors),
     ],
-    [store, doors, undo, redo, playbook, board, view, theme, readOnly, undoable, redoable],
+    [
+      store,
+      doors,
+      undo,
+      redo,
+      playbook,
+      turned,
+      answers,
+      snapping,
+      zoom,
+      opponent,
+      theme,
+      readOnly,
+      undoable,
+      redoable,
+    ],
   );
 }
 
@@ -83,7 +103,7 @@ function ofScreens({ screen, onScreen }: PageDoors): readonly Action[] {
 
 const ON_BOARD = { ...USUAL, group: 'Board' } as const;
 
-function ofView(store: AppStore, view: AppState['view']): readonly Action[] {
+function ofView(store: AppStore, view: Pick<View, 'turned' | 'answers' | 'snapping' | 'zoom'>): readonly Action[] {
   return [
     {
       ...ON_BOARD,
@@ -129,16 +149,12 @@ function ofThemes({ choice, choose }: ReturnType<typeof useThemeChoice>): readon
   }));
 }
 
-function ofLooks(
-  store: AppStore,
-  state: Pick<AppState, 'playbook' | 'board' | 'view'>,
-  { screen, onScreen }: PageDoors,
-): readonly Action[] {
-  return looksShown(state).map(({ id, name }) => ({
+function ofLooks(store: AppStore, looks: readonly Look[], { screen, onScreen }: PageDoors): readonly Action[] {
+  return looks.map(({ id, name }) => ({
     ...USUAL,
     id: `look ${id}`,
     group: 'Look',
-    title: name === '' ? '(no name)' : name,
+    title: shownName(name),
     run: () => {
       store.setBoard({ look: id });
       if (screen === 'menu') onScreen('board');
@@ -146,16 +162,12 @@ function ofLooks(
   }));
 }
 
-function ofCalls(
-  store: AppStore,
-  { playbook }: Pick<AppState, 'playbook' | 'board'>,
-  { onScreen }: PageDoors,
-): readonly Action[] {
-  return playbook.calls.map((call) => ({
+function ofCalls(store: AppStore, calls: readonly Call[], { onScreen }: PageDoors): readonly Action[] {
+  return calls.map((call) => ({
     ...USUAL,
     id: `call ${call.id}`,
     group: 'Call',
-    title: call.name === '' ? '(no name)' : call.name,
+    title: shownName(call.name),
     run: () => {
       store.setBoard(standInCall(store.get().board, call));
       onScreen('board');

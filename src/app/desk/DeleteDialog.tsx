@@ -4,6 +4,7 @@ import { usesOf, type Entry, type Use } from '../../store/index.ts';
 import { Dialog } from '../parts/Dialog.tsx';
 import { entryName } from './entries.ts';
 import { SECTION_WORDS } from './sections.ts';
+import { shownName } from '../parts/shownName.ts';
 
 interface Props {
   readonly playbook: Playbook;
@@ -71,7 +72,7 @@ function UseList({ uses }: { readonly uses: readonly Use[] }): ReactElement {
       {uses.map(({ by, name }, index) => (
         // A use has no id; the list is made anew with the dialog.
         <li key={index}>
-          {BY_WORDS[by]} {name === '' ? '(no name)' : name}
+          {BY_WORDS[by]} {shownName(name)}
         </li>
       ))}
     </ul>

@@ -1,6 +1,7 @@
 import type { Playbook } from '../../document/index.ts';
 import { ROOM_WORDS } from '../../report/index.ts';
 import type { Entry, Section } from '../../store/index.ts';
+import { shownName } from '../parts/shownName.ts';
 
 /** One line of a section's list. */
 export interface EntryRow {
@@ -33,13 +34,9 @@ export function entriesOf(playbook: Playbook, section: Section): readonly EntryR
 
 /** The name of an entry as the coach knows it. */
 export function entryName(playbook: Playbook, { section, id }: Entry): string {
-  return nameOr(playbook[section].find((each) => each.id === id)?.name ?? '');
+  return shownName(playbook[section].find((each) => each.id === id)?.name ?? '');
 }
 
 function row(entry: Entry, name: string, small: string): EntryRow {
-  return { entry, name: nameOr(name), small, text: `${name} ${small}` };
-}
-
-function nameOr(name: string): string {
-  return name === '' ? '(no name)' : name;
+  return { entry, name: shownName(name), small, text: `${name} ${small}` };
 }

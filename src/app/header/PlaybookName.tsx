@@ -2,6 +2,7 @@ import { useState, type ReactElement } from 'react';
 import { NameDialog } from '../dialogs/NameDialog.tsx';
 import { renamePlaybook } from '../../store/index.ts';
 import { useApp, useCommit } from '../session/session.ts';
+import { shownName } from '../parts/shownName.ts';
 
 /** The playbook's name, and a way to change it. */
 export function PlaybookName(): ReactElement {
@@ -11,7 +12,7 @@ export function PlaybookName(): ReactElement {
   const commit = useCommit();
   return (
     <div className="playbook-name">
-      <span className="team-name">{team.name === '' ? '(no name)' : team.name}</span>
+      <span className="team-name">{shownName(team.name)}</span>
       {team.season !== '' && <span className="season where-room">{team.season}</span>}
       <button type="button" className="link-button" disabled={readOnly} onClick={() => setAsking(true)}>
         Rename<span className="unseen"> the playbook</span>

@@ -1,5 +1,6 @@
 import { useId, type ReactElement } from 'react';
 import { useFieldGesture } from './useFieldGesture.ts';
+import { shownName } from './shownName.ts';
 
 /** One of a few, or of many. */
 export interface Option<Value extends string> {
@@ -11,7 +12,7 @@ export interface Option<Value extends string> {
 export function named<Id extends string>(
   list: readonly { readonly id: Id; readonly name: string }[],
 ): readonly Option<Id>[] {
-  return list.map(({ id, name }) => ({ value: id, label: name === '' ? '(no name)' : name }));
+  return list.map(({ id, name }) => ({ value: id, label: shownName(name) }));
 }
 
 interface SelectProps<Value extends string> {

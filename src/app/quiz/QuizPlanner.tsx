@@ -7,6 +7,7 @@ import { looksShown } from '../../store/index.ts';
 import { named, Radios, Select } from '../parts/Choice.tsx';
 import { useApp } from '../session/session.ts';
 import { KeptResults } from './KeptResults.tsx';
+import { shownName } from '../parts/shownName.ts';
 
 const ROOM_OPTIONS = ROOMS.map((room) => ({ value: room, label: ROOM_WORDS[room] }));
 
@@ -20,13 +21,13 @@ interface Props {
 
 /** For which room, out of which calls, against whose looks. */
 export function QuizPlanner({ playbook, onBegin }: Props): ReactElement {
-  const view = useApp((state) => state.view);
+  const shown = useApp((state) => state.view.opponent);
   const [room, setRoom] = useState<Room>('line');
   const [count, setCount] = useState<(typeof COUNTS)[number]>('10');
   const [calls, setCalls] = useState<ReadonlySet<CallId>>(new Set(playbook.calls.map(({ id }) => id)));
-  const [opponent, setOpponent] = useState(view.opponent);
+  const [opponent, setOpponent] = useState(shown);
   const picked = playbook.calls.filter(({ id }) => calls.has(id)).map(({ id }) => id);
-  const looks = looksShown({ playbook, view: { ...view, opponent } }).map(({ id }) => id);
+  const looks = looksShown({ playbook, view: { opponent } }).map(({ id }) => id);
   const nothing = playbook.calls.length === 0 || playbook.looks.length === 0;
   return (
     <div className="quiz-plan">
@@ -50,7 +51,7 @@ export function QuizPlanner({ playbook, onBegin }: Props): ReactElement {
         {playbook.calls.map(({ id, name }) => (
           <label key={id}>
             <input type="checkbox" checked={calls.has(id)} onChange={() => setCalls(toggled(calls, id))} />
-            {name === '' ? '(no name)' : name}
+            {shownName(name)}
           </label>
         ))}
       </fieldset>

@@ -1,6 +1,7 @@
 import { assertNever } from '../../base/index.ts';
 import { refusalText } from '../../document/index.ts';
 import type { CommandProblem } from '../../store/index.ts';
+import { shownName } from '../parts/shownName.ts';
 
 /** Why a change was not made, as the coach reads it. */
 export function problemText(problem: CommandProblem): string {
@@ -12,7 +13,7 @@ export function problemText(problem: CommandProblem): string {
     case 'name-taken':
       return `Not done: there is already a ${problem.what} named ${problem.name}`;
     case 'in-use':
-      return `Not done: it is used by ${problem.by.map((name) => (name === '' ? '(no name)' : name)).join(', ')}`;
+      return `Not done: it is used by ${problem.by.map(shownName).join(', ')}`;
     case 'checked-to':
       return `Not done: the call ${problem.by} checks to this one`;
     case 'checks-to-itself':

@@ -22,7 +22,6 @@ import {
   gap,
   ifFree,
   otherSide,
-  receiver,
   receivers,
   slotOn,
   THE_BACK,
@@ -127,9 +126,4 @@ export const THIRDS = [deepCorner('call', 'third'), deepCorner('away', 'third')]
 export const hook = (side: CallSide): Told =>
   tells(manOf('inside-backers', side), drop('hook', 'middle', inside(side)));
 
-/** Man to man on the outside receiver of his side. */
-export const cornersOnOne: readonly Told[] = [
-  tells(callMan('corners'), cover(receiver('call', 1))),
-  tells(awayMan('corners'), cover(receiver('away', 1))),
-];
 export const theBack = (side: CallSide) => cover(THE_BACK, inside(side));

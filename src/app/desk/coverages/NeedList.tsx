@@ -1,4 +1,5 @@
 import type { ReactElement } from 'react';
+import { MAX_ENTRIES } from '../../../document/index.ts';
 import { type Coverage, type Role, type Who } from '../../../engine/index.ts';
 import type { RuleWords } from '../../../report/index.ts';
 import type { Change } from '../parts/change.ts';
@@ -7,10 +8,6 @@ import { OrderedList } from '../parts/OrderedList.tsx';
 import { SIDES_WITH_CALL } from '../parts/SidePicker.tsx';
 import { everyWho, whoKey, WhoPicker } from '../parts/WhoPicker.tsx';
 import { ZonePicker } from '../parts/ZonePicker.tsx';
-
-/** As many as a file takes. */
-const MOST_NEEDS = 20;
-const MOST_TAKERS = 20;
 
 type Need = Coverage['needs'][number];
 
@@ -24,11 +21,7 @@ interface Props {
 
 /** The zones a shell cannot do without, each with its condition and the men who may take it, the most natural first. */
 export function NeedList({ needs, roles, words, disabled, onChange }: Props): ReactElement {
-  const put = (index: number, need: Need, gesture: string | null): void =>
-    onChange(
-      needs.map((each, at) => (at === index ? need : each)),
-      gesture,
-    );
+  const put = (index: number, need: Need, gesture: string | null): void => onChange(needs.with(index, need), gesture);
   return (
     <OrderedList
       one="zone"
@@ -36,7 +29,7 @@ export function NeedList({ needs, roles, words, disabled, onChange }: Props): Re
       of=""
       items={needs}
       min={0}
-      max={MOST_NEEDS}
+      max={MAX_ENTRIES.needs}
       ordered={false}
       disabled={disabled}
       none="No zone must be filled: everybody has a man, or is told his zone."
@@ -101,7 +94,7 @@ function Takers({ of, takers, roles, words, disabled, onChange }: TakersProps): 
       of={of}
       items={takers}
       min={0}
-      max={MOST_TAKERS}
+      max={MAX_ENTRIES.takers}
       ordered
       disabled={disabled}
       none="Nobody yet: only a man who is told to will be there."
@@ -118,7 +111,7 @@ function Takers({ of, takers, roles, words, disabled, onChange }: TakersProps): 
           disabled={disabled}
           onChange={(picked, gesture) => {
             // A man who was in the list already comes here; nobody is in it twice.
-            const others = takers.map((each, at) => (at === index ? picked : each));
+            const others = takers.with(index, picked);
             onChange(
               others.filter((each, at) => at === index || whoKey(each) !== whoKey(picked)),
               gesture,

@@ -1,4 +1,5 @@
 import type { ReactElement } from 'react';
+import { MAX_ENTRIES } from '../../../document/index.ts';
 import type { Coverage, CoverageCase, Role, SideRef, Who } from '../../../engine/index.ts';
 import type { RuleWords } from '../../../report/index.ts';
 import type { Change } from '../parts/change.ts';
@@ -7,10 +8,6 @@ import { CoverJobFields } from '../parts/CoverJobFields.tsx';
 import { OrderedList } from '../parts/OrderedList.tsx';
 import { SIDES_WITH_CALL } from '../parts/SidePicker.tsx';
 import { everyWho, whoKey, WhoPicker } from '../parts/WhoPicker.tsx';
-
-/** As many as a file takes. */
-const MOST_TELLS = 60;
-const MOST_CASES = 40;
 
 type Told = Coverage['tells'][number];
 
@@ -26,11 +23,7 @@ interface Props {
 export function TellList({ tells, roles, words, disabled, onChange }: Props): ReactElement {
   const told = new Set(tells.map(({ who }) => whoKey(who)));
   const free = everyWho(roles).find((who) => !told.has(whoKey(who)));
-  const put = (index: number, tell: Told, gesture: string | null): void =>
-    onChange(
-      tells.map((each, at) => (at === index ? tell : each)),
-      gesture,
-    );
+  const put = (index: number, tell: Told, gesture: string | null): void => onChange(tells.with(index, tell), gesture);
   return (
     <OrderedList
       one="man"
@@ -38,7 +31,7 @@ export function TellList({ tells, roles, words, disabled, onChange }: Props): Re
       of="of what is told"
       items={tells}
       min={0}
-      max={MOST_TELLS}
+      max={MAX_ENTRIES.tells}
       ordered
       disabled={disabled}
       none="Nobody is told anything yet."
@@ -94,10 +87,7 @@ interface CasesProps {
 
 function Cases({ of, cases, sides, words, disabled, onChange }: CasesProps): ReactElement {
   const put = (index: number, next: CoverageCase, gesture: string | null): void =>
-    onChange(
-      cases.map((each, at) => (at === index ? next : each)),
-      gesture,
-    );
+    onChange(cases.with(index, next), gesture);
   return (
     <OrderedList
       one="case"
@@ -105,7 +95,7 @@ function Cases({ of, cases, sides, words, disabled, onChange }: CasesProps): Rea
       of={of}
       items={cases}
       min={1}
-      max={MOST_CASES}
+      max={MAX_ENTRIES.cases}
       ordered
       disabled={disabled}
       fresh={() => FIRST_CASE}

@@ -1,4 +1,5 @@
 import type { ReactElement } from 'react';
+import { MAX_ENTRIES } from '../../../document/index.ts';
 import type { BaseJob, FrontId } from '../../../engine/index.ts';
 import type { RuleWords } from '../../../report/index.ts';
 import { setBaseJob } from '../../../store/index.ts';
@@ -7,9 +8,6 @@ import { GapList } from '../parts/GapPicker.tsx';
 import { sidesOfMan } from '../parts/SidePicker.tsx';
 import { useEdit } from '../parts/useEdit.ts';
 import type { FrontManOf } from './men.ts';
-
-/** As many as a file takes. */
-const MOST_GAPS = 14;
 
 const STYLES: readonly Option<BaseJob['style']>[] = [
   { value: 'one-gap', label: 'one gap' },
@@ -53,7 +51,7 @@ export function BaseJobFields({ front, man, words, disabled }: Props): ReactElem
           of={`of ${role.letter}`}
           gaps={base.gaps}
           min={base.style === 'two-gap' ? 2 : 0}
-          max={MOST_GAPS}
+          max={MAX_ENTRIES.gaps}
           none="No gap of his own: he takes what is left."
           sides={sidesOfMan(role)}
           words={words}

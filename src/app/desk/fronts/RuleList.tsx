@@ -1,4 +1,5 @@
 import type { ReactElement } from 'react';
+import { MAX_ENTRIES } from '../../../document/index.ts';
 import type { AlignRule, FrontId } from '../../../engine/index.ts';
 import { lowered, type RuleWords } from '../../../report/index.ts';
 import { setAlignRules } from '../../../store/index.ts';
@@ -8,9 +9,6 @@ import { sidesOfMan } from '../parts/SidePicker.tsx';
 import { useEdit } from '../parts/useEdit.ts';
 import type { FrontManOf } from './men.ts';
 import { SpotFields } from './SpotFields.tsx';
-
-/** As many as a file takes. */
-const MOST_RULES = 40;
 
 interface Props {
   readonly front: FrontId;
@@ -29,10 +27,7 @@ export function RuleList({ front, man, words, disabled }: Props): ReactElement {
     );
   };
   const change = (index: number, rule: AlignRule, gesture: string | null): void =>
-    put(
-      entry.rules.map((each, at) => (at === index ? rule : each)),
-      gesture,
-    );
+    put(entry.rules.with(index, rule), gesture);
   return (
     <OrderedList
       one="rule"
@@ -40,7 +35,7 @@ export function RuleList({ front, man, words, disabled }: Props): ReactElement {
       of={`of ${role.letter}`}
       items={entry.rules}
       min={1}
-      max={MOST_RULES}
+      max={MAX_ENTRIES.rules}
       ordered
       disabled={disabled}
       fresh={(): AlignRule => ({ when: [], spot: { kind: 'ball', offset: 0, depth: 5 } })}

@@ -1,4 +1,5 @@
 import type { ReactElement } from 'react';
+import { MAX_ENTRIES } from '../../../document/index.ts';
 import {
   PROTECTIONS,
   RUN_CONCEPT_WORDS,
@@ -14,9 +15,6 @@ import { useApp } from '../../session/session.ts';
 import { OrderedList } from '../parts/OrderedList.tsx';
 import { PickList } from '../parts/PickList.tsx';
 import { useLookEdit } from './useLookEdit.ts';
-
-/** The most a look can be known for, as the file allows. */
-const MOST = { runs: 40, protections: 20 } as const;
 
 /** The runs and the protections the look is known for; the call is checked against each. */
 export function KnownPlays({ look }: { readonly look: Look }): ReactElement {
@@ -40,7 +38,7 @@ export function KnownPlays({ look }: { readonly look: Look }): ReactElement {
           of=""
           items={runs}
           min={0}
-          max={MOST.runs}
+          max={MAX_ENTRIES.runs}
           ordered={false}
           disabled={readOnly}
           none="None: the call is not checked against any run here."
@@ -52,7 +50,7 @@ export function KnownPlays({ look }: { readonly look: Look }): ReactElement {
               run={run}
               number={index + 1}
               disabled={readOnly}
-              onChange={(next) => putRuns(runs.map((each, at) => (at === index ? next : each)))}
+              onChange={(next) => putRuns(runs.with(index, next))}
             />
           )}
         </OrderedList>
@@ -64,7 +62,7 @@ export function KnownPlays({ look }: { readonly look: Look }): ReactElement {
           of=""
           items={protections}
           min={0}
-          max={MOST.protections}
+          max={MAX_ENTRIES.protections}
           ordered={false}
           disabled={readOnly}
           none="None: nobody can tell who comes free here."
@@ -76,7 +74,7 @@ export function KnownPlays({ look }: { readonly look: Look }): ReactElement {
               known={known}
               number={index + 1}
               disabled={readOnly}
-              onChange={(next) => putProtections(protections.map((each, at) => (at === index ? next : each)))}
+              onChange={(next) => putProtections(protections.with(index, next))}
             />
           )}
         </OrderedList>

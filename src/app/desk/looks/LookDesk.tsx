@@ -8,13 +8,14 @@ import { KnownPlays } from './KnownPlays.tsx';
 import { Legality } from './Legality.tsx';
 import { MotionFields } from './MotionFields.tsx';
 import { useLookEdit } from './useLookEdit.ts';
+import { shownName } from '../../parts/shownName.ts';
 
 /** A look of the offence: whether it is legal, its eleven, who moves, and what it is known for. */
 export function LookDesk({ id }: { readonly id: LookId }): ReactElement | null {
   const look = useApp((state) => state.playbook.looks.find((each) => each.id === id) ?? null);
   if (look === null) return null;
   return (
-    <section className="editor" aria-label={`The look ${look.name === '' ? '(no name)' : look.name}`} key={id}>
+    <section className="editor" aria-label={`The look ${shownName(look.name)}`} key={id}>
       <Legality look={look} />
       <Eleven look={look} />
       <p className="hint">Across: yards from the ball, minus is the defence’s left. Or drag a man on the board.</p>

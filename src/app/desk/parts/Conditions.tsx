@@ -1,13 +1,11 @@
 import type { ReactElement } from 'react';
+import { MAX_ENTRIES } from '../../../document/index.ts';
 import type { Comparison, LookTest, SideRef } from '../../../engine/index.ts';
 import type { RuleWords } from '../../../report/index.ts';
 import type { Change } from './change.ts';
 import { OrderedList } from './OrderedList.tsx';
 import { PickList, type OptionGroup } from './PickList.tsx';
 import { SidePicker } from './SidePicker.tsx';
-
-/** As many as a file takes. */
-const MOST_TESTS = 12;
 
 interface Props {
   /** What they are the conditions of, for those who hear it: "of rule 2". */
@@ -24,18 +22,14 @@ interface Props {
 export function Conditions({ of, tests, sides, words, disabled, onChange }: Props): ReactElement {
   const first = sides[0] ?? 'left';
   const groups = optionGroups(first, words);
-  const put = (index: number, test: LookTest): void =>
-    onChange(
-      tests.map((each, at) => (at === index ? test : each)),
-      null,
-    );
+  const put = (index: number, test: LookTest): void => onChange(tests.with(index, test), null);
   return (
     <OrderedList
       one="condition"
       of={of}
       items={tests}
       min={0}
-      max={MOST_TESTS}
+      max={MAX_ENTRIES.tests}
       ordered={false}
       disabled={disabled}
       none="No condition: it always holds."

@@ -1,4 +1,5 @@
 import type { ReactElement } from 'react';
+import { MAX_ENTRIES } from '../../../document/index.ts';
 import {
   MANNERS,
   SUPPORTS,
@@ -31,8 +32,6 @@ const KINDS: readonly Option<CoverJob['kind']>[] = [
 ];
 
 const NO_RUN: RunSupport<GapRef> = { fits: [], firm: false, support: null };
-/** As many as a file takes; a man who only plays the run has one gap, or two if he two-gaps. */
-const MOST_FITS = 14;
 
 interface Props {
   /** Whose job it is, for those who hear it: "of the call-side SS". */
@@ -213,7 +212,7 @@ function RunFields({ of, run, sides, words, disabled, onChange }: RunProps): Rea
         of={of}
         gaps={run.fits}
         min={0}
-        max={MOST_FITS}
+        max={MAX_ENTRIES.gaps}
         none="No gap: he comes late."
         sides={sides}
         words={words}

@@ -78,12 +78,7 @@ export function GapList({ of, gaps, min, max, none, sides, words, disabled, onCh
           sides={sides}
           words={words}
           disabled={disabled}
-          onChange={(picked, gesture) =>
-            onChange(
-              gaps.map((each, at) => (at === index ? picked : each)),
-              gesture,
-            )
-          }
+          onChange={(picked, gesture) => onChange(gaps.with(index, picked), gesture)}
         />
       )}
     </OrderedList>

@@ -1,12 +1,10 @@
 import type { ReactElement } from 'react';
+import { MAX_ENTRIES } from '../../../document/index.ts';
 import { DIRECTIONS, SIDES, STRENGTHS, type Role, type SideStep } from '../../../engine/index.ts';
 import type { RuleWords } from '../../../report/index.ts';
 import type { Change } from './change.ts';
 import { OrderedList } from './OrderedList.tsx';
 import { PickList, type OptionGroup } from './PickList.tsx';
-
-/** As many as a file takes. */
-const MOST_STEPS = 20;
 
 interface Props {
   /** Whose steps they are, for those who hear it: "of the call side". */
@@ -31,7 +29,7 @@ export function SideSteps({ of, leads, steps, roles, words, disabled, onChange }
       of={of}
       items={steps}
       min={1}
-      max={MOST_STEPS}
+      max={MAX_ENTRIES.steps}
       ordered
       disabled={disabled}
       fresh={(): SideStep => ({ kind: 'fixed', side: 'right' })}
@@ -48,10 +46,7 @@ export function SideSteps({ of, leads, steps, roles, words, disabled, onChange }
           onPick={(key) => {
             const picked = all.find((each) => keyOf(each) === key);
             if (picked === undefined) return;
-            onChange(
-              steps.map((each, at) => (at === index ? picked : each)),
-              null,
-            );
+            onChange(steps.with(index, picked), null);
           }}
         />
       )}

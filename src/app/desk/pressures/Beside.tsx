@@ -6,6 +6,7 @@ import { named, Select } from '../../parts/Choice.tsx';
 import { CountField } from '../../parts/CountField.tsx';
 import { TagsField } from '../../parts/TagsField.tsx';
 import { useEdit } from '../parts/useEdit.ts';
+import { shownName } from '../../parts/shownName.ts';
 
 interface Props {
   readonly pressure: Pressure;
@@ -71,7 +72,7 @@ export function Beside({ pressure, playbook, disabled }: Props): ReactElement {
                   })
                 }
               />
-              {name === '' ? '(no name)' : name}
+              {shownName(name)}
             </label>
           ))}
         </fieldset>

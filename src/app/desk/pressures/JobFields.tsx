@@ -1,4 +1,5 @@
 import type { ReactElement } from 'react';
+import { MAX_ENTRIES } from '../../../document/index.ts';
 import {
   EDGE_PLAYS,
   MANNERS,
@@ -18,9 +19,6 @@ import { SidePicker, SIDES_WITH_CALL } from '../parts/SidePicker.tsx';
 import { WhoPicker } from '../parts/WhoPicker.tsx';
 import { ZonePicker } from '../parts/ZonePicker.tsx';
 import { jobAs, JOB_KINDS, KIND_LABELS, MANNER_LABELS, withManner, type GapJob } from './jobForms.ts';
-
-/** As many as a file takes. */
-const MOST_FITS = 14;
 
 /** What a job form needs besides the job. */
 export interface FormParts {
@@ -278,7 +276,7 @@ function RunFields({ run, of, words, disabled, onRun }: RunProps): ReactElement 
           of={of}
           gaps={run.fits}
           min={0}
-          max={MOST_FITS}
+          max={MAX_ENTRIES.gaps}
           none="None: he comes late."
           sides={SIDES_WITH_CALL}
           words={words}

@@ -9,6 +9,7 @@ import { useRuleWords } from '../parts/useRuleWords.ts';
 import { Beside } from './Beside.tsx';
 import { roleNow } from './roleNow.ts';
 import { ToldMen } from './ToldMen.tsx';
+import { shownName } from '../../parts/shownName.ts';
 
 /** A pressure as it can be read and changed: its call side, who is told what, and what is behind it. */
 export function PressureDesk({ id }: { readonly id: PressureId }): ReactElement | null {
@@ -32,7 +33,7 @@ export function PressureDesk({ id }: { readonly id: PressureId }): ReactElement 
   const last = pressure.callSide.at(-1);
   return (
     <section className="editor" aria-labelledby="pressure-title" key={id}>
-      <h3 id="pressure-title">{pressure.name === '' ? '(no name)' : pressure.name}</h3>
+      <h3 id="pressure-title">{shownName(pressure.name)}</h3>
       <ul className="said-list">
         <li>{words.callSide(pressure.callSide)}.</li>
         <li>{behind(pressure, playbook)}.</li>

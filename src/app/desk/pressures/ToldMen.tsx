@@ -1,4 +1,5 @@
 import { useState, type ReactElement } from 'react';
+import { MAX_ENTRIES } from '../../../document/index.ts';
 import {
   sameWho,
   type LookTest,
@@ -18,7 +19,6 @@ import { CaseForm } from './CaseForm.tsx';
 import { FIRST_CASE } from './jobForms.ts';
 
 /** As many cases as a file takes. */
-const MOST_CASES = 40;
 
 interface Props {
   readonly pressure: Pressure;
@@ -141,7 +141,7 @@ function ToldMan({ pressure, roles, words, disabled, onPick, tell, untold, edit 
             of={`of ${him}`}
             items={cases}
             min={1}
-            max={MOST_CASES}
+            max={MAX_ENTRIES.cases}
             ordered
             disabled={disabled}
             fresh={() => ({ ...(cases.at(-1) ?? FIRST_CASE), when: [] })}
