@@ -1,4 +1,5 @@
-import { useId, useState, type ReactElement } from 'react';
+import { useState, type ReactElement } from 'react';
+import { TypedField } from './TypedField.tsx';
 
 interface Props {
   readonly label: string;
@@ -14,7 +15,6 @@ interface Props {
 
 /** A whole number that need not be said. It is kept on Enter or when the field is left; half a number changes nothing. */
 export function CountField({ label, unit, value, min, max, disabled, onChange }: Props): ReactElement {
-  const id = useId();
   const [draft, setDraft] = useState<string | null>(null);
   const read = draft === null ? value : readCount(draft, min, max);
   const keep = (): void => {
@@ -22,32 +22,24 @@ export function CountField({ label, unit, value, min, max, disabled, onChange }:
     if (read !== undefined && read !== value) onChange(read);
   };
   return (
-    <div className="field">
-      <label htmlFor={id}>
-        {label}
-        {unit !== undefined && <span className="hint"> {unit}</span>}
-      </label>
-      <input
-        id={id}
-        type="text"
-        inputMode="numeric"
-        autoComplete="off"
-        placeholder="Not said"
-        value={draft ?? (value === null ? '' : String(value))}
-        disabled={disabled}
-        aria-invalid={read === undefined}
-        aria-describedby={`${id}-problem`}
-        onChange={(event) => setDraft(event.target.value)}
-        onBlur={keep}
-        onKeyDown={(event) => {
+    <TypedField
+      label={label}
+      unit={unit}
+      problem={read === undefined ? `A whole number from ${min} to ${max}, or nothing.` : ''}
+      invalid={read === undefined}
+      input={{
+        inputMode: 'numeric',
+        placeholder: 'Not said',
+        value: draft ?? (value === null ? '' : String(value)),
+        disabled,
+        onChange: (event) => setDraft(event.target.value),
+        onBlur: keep,
+        onKeyDown: (event) => {
           if (event.key === 'Enter') keep();
           if (event.key === 'Escape') setDraft(null);
-        }}
-      />
-      <p className="problem" id={`${id}-problem`} role="alert">
-        {read === undefined ? `A whole number from ${min} to ${max}, or nothing.` : ''}
-      </p>
-    </div>
+        },
+      }}
+    />
   );
 }
 

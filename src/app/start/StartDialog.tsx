@@ -2,7 +2,7 @@ import { useState, type ReactElement } from 'react';
 import type { Playbook } from '../../document/index.ts';
 import { RULE_LEVELS, type RoleId, type RuleLevel } from '../../engine/index.ts';
 import { startPlaybook, startRoles, type StartFront, type StartProblem, type StartSides } from '../../starter/index.ts';
-import { MakeDialog } from '../desk/parts/MakeDialog.tsx';
+import { MakeDialog } from '../dialogs/MakeDialog.tsx';
 import { PlainText } from '../desk/parts/PlainText.tsx';
 import { Radios, type Option } from '../parts/Choice.tsx';
 import { useNotice, useSession } from '../session/session.ts';

@@ -2,7 +2,7 @@ import { useState, type ReactElement } from 'react';
 import type { RoleId } from '../../../engine/index.ts';
 import { ELEVEN, newFront, type Entry } from '../../../store/index.ts';
 import { useApp } from '../../session/session.ts';
-import { MakeDialog } from '../parts/MakeDialog.tsx';
+import { MakeDialog } from '../../dialogs/MakeDialog.tsx';
 import { PlainText } from '../parts/PlainText.tsx';
 import { useMake } from '../parts/useMake.ts';
 

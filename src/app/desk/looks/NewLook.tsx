@@ -14,7 +14,7 @@ import { buildLookScene, LIGHT_THEME, toSvg } from '../../../scene/index.ts';
 import { newLook, type Entry } from '../../../store/index.ts';
 import { Radios, Select, type Option } from '../../parts/Choice.tsx';
 import { useApp } from '../../session/session.ts';
-import { MakeDialog } from '../parts/MakeDialog.tsx';
+import { MakeDialog } from '../../dialogs/MakeDialog.tsx';
 import { PlainText } from '../parts/PlainText.tsx';
 import { useMake } from '../parts/useMake.ts';
 

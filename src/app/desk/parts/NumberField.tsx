@@ -1,5 +1,6 @@
 import { useId, useState, type KeyboardEvent, type ReactElement } from 'react';
 import { useSession } from '../../session/session.ts';
+import { TypedField } from '../../parts/TypedField.tsx';
 import type { Change } from './change.ts';
 
 interface Props {
@@ -44,33 +45,27 @@ export function NumberField({ label, unit, value, min, max, step, disabled, onCh
     type(numberText(Math.min(max, Math.max(min, value + way * step))));
   };
   return (
-    <div className="field">
-      <label htmlFor={id}>
-        {label}
-        {unit !== undefined && <span className="hint"> {unit}</span>}
-      </label>
-      <input
-        id={id}
-        type="text"
-        inputMode="decimal"
-        autoComplete="off"
-        value={text}
-        disabled={disabled}
-        aria-invalid={read === null}
-        aria-describedby={`${id}-problem`}
-        onChange={(event) => type(event.target.value)}
-        onKeyDown={press}
-        onBlur={() => {
+    <TypedField
+      label={label}
+      unit={unit}
+      problem={
+        read === null
+          ? `A ${Number.isInteger(step) ? 'whole number' : 'number'} from ${numberText(min)} to ${numberText(max)}, please. Until then it stays ${numberText(value)}.`
+          : ''
+      }
+      invalid={read === null}
+      input={{
+        inputMode: 'decimal',
+        value: text,
+        disabled,
+        onChange: (event) => type(event.target.value),
+        onKeyDown: press,
+        onBlur: () => {
           if (read !== null) setDraft(null);
           store.endGesture();
-        }}
-      />
-      <p className="problem" id={`${id}-problem`} role="alert">
-        {read === null
-          ? `A ${Number.isInteger(step) ? 'whole number' : 'number'} from ${numberText(min)} to ${numberText(max)}, please. Until then it stays ${numberText(value)}.`
-          : ''}
-      </p>
-    </div>
+        },
+      }}
+    />
   );
 }
 

@@ -1,4 +1,5 @@
-import { useId, useState, type ReactElement } from 'react';
+import { useState, type ReactElement } from 'react';
+import { TypedField } from '../../parts/TypedField.tsx';
 import { useNotice } from '../../session/session.ts';
 
 interface Props {
@@ -12,7 +13,6 @@ interface Props {
 
 /** A short text that is taken when the field is left or Enter is pressed; a refusal is said at the field. */
 export function TextField({ label, unit, value, disabled, onChange }: Props): ReactElement {
-  const id = useId();
   const [draft, setDraft] = useState<string | null>(null);
   const [refusedAt, setRefusedAt] = useState<number | null>(null);
   const notice = useNotice();
@@ -25,28 +25,20 @@ export function TextField({ label, unit, value, disabled, onChange }: Props): Re
   };
   const problem = refusedAt !== null && notice.number > refusedAt ? notice.text : '';
   return (
-    <div className="field">
-      <label htmlFor={id}>
-        {label}
-        {unit !== undefined && <span className="hint"> {unit}</span>}
-      </label>
-      <input
-        id={id}
-        type="text"
-        autoComplete="off"
-        value={draft ?? value}
-        disabled={disabled}
-        aria-invalid={problem !== ''}
-        aria-describedby={`${id}-problem`}
-        onChange={(event) => setDraft(event.target.value)}
-        onBlur={take}
-        onKeyDown={(event) => {
+    <TypedField
+      label={label}
+      unit={unit}
+      problem={problem}
+      invalid={problem !== ''}
+      input={{
+        value: draft ?? value,
+        disabled,
+        onChange: (event) => setDraft(event.target.value),
+        onBlur: take,
+        onKeyDown: (event) => {
           if (event.key === 'Enter') take();
-        }}
-      />
-      <p className="problem" id={`${id}-problem`} role="alert">
-        {problem}
-      </p>
-    </div>
+        },
+      }}
+    />
   );
 }

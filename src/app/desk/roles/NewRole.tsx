@@ -3,7 +3,7 @@ import { ROOMS, type Room } from '../../../engine/index.ts';
 import { ROOM_WORDS } from '../../../report/index.ts';
 import { newRole, type Entry } from '../../../store/index.ts';
 import { Radios } from '../../parts/Choice.tsx';
-import { MakeDialog } from '../parts/MakeDialog.tsx';
+import { MakeDialog } from '../../dialogs/MakeDialog.tsx';
 import { PlainText } from '../parts/PlainText.tsx';
 import { useMake } from '../parts/useMake.ts';
 

@@ -1,6 +1,6 @@
 import { useState, type ReactElement, type ReactNode } from 'react';
-import { Dialog } from '../../parts/Dialog.tsx';
-import { useNotice } from '../../session/session.ts';
+import { Dialog } from '../parts/Dialog.tsx';
+import { useNotice } from '../session/session.ts';
 
 interface Props {
   readonly title: string;
@@ -9,11 +9,13 @@ interface Props {
   readonly onMake: () => boolean;
   readonly onClose: () => void;
   readonly wide?: boolean;
+  /** The id of the line that says why not, for a field that is described by it. */
+  readonly problemId?: string;
   readonly children: ReactNode;
 }
 
 /** Asks for what something new needs, and makes it. */
-export function MakeDialog({ title, action, onMake, onClose, wide = false, children }: Props): ReactElement {
+export function MakeDialog({ title, action, onMake, onClose, wide = false, problemId, children }: Props): ReactElement {
   const notice = useNotice();
   const [refusedAt, setRefusedAt] = useState<number | null>(null);
   return (
@@ -27,7 +29,7 @@ export function MakeDialog({ title, action, onMake, onClose, wide = false, child
         }}
       >
         {children}
-        <p className="problem" role="alert">
+        <p className="problem" id={problemId} role="alert">
           {refusedAt !== null && notice.number > refusedAt ? notice.text : ''}
         </p>
         <div className="button-row">
