@@ -227,6 +227,25 @@ test('a call is mended in every look at once, as one step', async ({ page }) => 
   await expect(screen.notice).toContainText('Undone: Turn Weir');
 });
 
+test('a call that is not kept that way is mended on the board, and the kept one stays', async ({ page }) => {
+  const screen = screenOf(page);
+  await openApp(page);
+  await call(page, 'Sluice Weir', '11 wing right');
+  await page.getByLabel('How many come').selectOption({ label: 'Not said' });
+  await page.getByRole('button', { name: 'Mend it… in every look' }).click();
+  const way = page.getByRole('dialog').locator('.mend-set').filter({ hasText: 'Turn Weir opposite the first' });
+  await way.getByRole('button', { name: /^Do it/ }).click({ timeout: 90_000 });
+  await expect(screen.notice).toContainText('Done on the board: Turn Weir');
+  await expect(page.getByLabel('The second goes').locator('option:checked')).toHaveText(
+    'to the side opposite the first',
+  );
+  await expect(page.locator('.look-card .verdict-word svg')).toHaveCount(await page.locator('.look-card').count());
+  await expect(page.locator('.tally')).not.toContainText('Stop');
+  await page.getByLabel('Kept call').selectOption({ label: 'Sluice' });
+  await page.getByLabel('Kept call').selectOption({ label: 'Sluice Weir' });
+  await expect(page.getByLabel('The second goes').locator('option:checked')).toHaveText('by its own rule');
+});
+
 test('runs and protections are drawn one at a time, and who has whom on top', async ({ page }) => {
   const screen = screenOf(page);
   await openApp(page);

@@ -99,6 +99,20 @@ test('a new coverage from a copy, by keyboard only', async ({ page }) => {
   await expect(told.last()).toBeFocused();
 });
 
+test('a new entry is scrolled to in its list, whatever was sought before', async ({ page }) => {
+  const desk = await openDesk(page, 'Pressures');
+  await desk.getByRole('searchbox', { name: 'Find a pressure' }).fill('weir');
+  await expect(desk.locator('.entries [role="row"]')).toHaveCount(1);
+  await desk.getByRole('button', { name: 'New… pressure' }).click();
+  await page.getByRole('textbox', { name: 'Its name' }).fill('Reedbed');
+  await page.getByRole('button', { name: 'Make it' }).click();
+  const row = desk.getByRole('row', { name: 'Reedbed' });
+  await expect(row).toHaveAttribute('aria-selected', 'true');
+  await expect(row).toBeInViewport({ ratio: 0.95 });
+  await desk.getByRole('row', { name: 'Sluice' }).scrollIntoViewIfNeeded();
+  await expect(row).not.toBeInViewport();
+});
+
 test('a role: a side rule that may not decide is refused in words, and stays as it was', async ({ page }) => {
   const desk = await openDesk(page, 'Roles');
   await desk.getByRole('row', { name: 'Strong outside backer', exact: true }).click();

@@ -103,6 +103,27 @@ test('what goes with a pressure: the best partner first, and the looks where ano
   const partners = page.locator('.partner');
   await expect(partners.first()).toContainText('Weir');
   await expect(partners.first()).toContainText('to the side opposite the first');
+  // How much fits is told by words and by a shape: a square with a tick, one filled in part, an octagon.
+  await expect(partners.first()).toContainText(/fits all \d+ looks/);
+  await expect(partners.first().locator('.mark-clean')).toBeVisible();
+  await expect(
+    partners
+      .filter({ hasText: /fits \d+ of/ })
+      .first()
+      .locator('.mark-part'),
+  ).toBeVisible();
+  await expect(partners.last()).toContainText(/fits none of \d+ looks/);
+  await expect(partners.last().locator('.mark-stop')).toBeVisible();
+  for (const name of ['Front', 'First pressure']) {
+    const cut = await page.getByLabel(name, { exact: true }).evaluate((list: HTMLSelectElement) => {
+      const given = list.offsetWidth;
+      list.style.width = 'max-content';
+      const missing = list.offsetWidth - given;
+      list.style.width = '';
+      return missing;
+    });
+    expect(cut, name).toBeLessThanOrEqual(0);
+  }
   const misfit = partners.filter({ hasText: 'A lineman is told two jobs' }).first();
   const look = misfit.locator('.misfits button').first();
   const name = (await look.textContent()) ?? '';

@@ -130,6 +130,31 @@ test('the pick panel keeps its promises: Escape goes back a step, nothing is cha
   await expect(editor(page)).toContainText('Nobody yet');
 });
 
+test('a man who is clicked before the field is ready to be picked from is picked, and not selected', async ({
+  page,
+}) => {
+  let letIn = (): void => undefined;
+  const late = new Promise<void>((resolve) => {
+    letIn = resolve;
+  });
+  await page.route('**/PickOverlay-*.js', async (route) => {
+    await late;
+    await route.continue();
+  });
+  await openApp(page);
+  await makePressure(page, 'Reedbed');
+  await screenOf(page).man('Defence, W').click();
+  await pickButton(page).click();
+  await expect(panel(page)).toContainText('Click a defender');
+  await page.mouse.click(...xy(await pixelOf(page, ...NOSE)));
+  await expect(panel(page)).toContainText('Click a gap');
+  await expect(page.locator('.pick-layer')).toHaveCount(0);
+  letIn();
+  await expect(page.locator('.pick-layer .pick-man')).toBeVisible();
+  await panel(page).getByRole('button', { name: 'Stop picking' }).click();
+  await expect(screenOf(page).card.getByRole('heading')).toHaveText(/^W\b/);
+});
+
 test('with the keyboard alone: picked by lists, told by a form', async ({ page }) => {
   await openApp(page);
   await press(page, page.getByRole('button', { name: 'Playbook', exact: true }));

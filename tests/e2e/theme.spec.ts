@@ -44,6 +44,21 @@ test('as the device says, and as it says next', async ({ page }) => {
   await expect(page.locator('html')).toHaveAttribute('data-theme', 'light');
 });
 
+test('on a projector what stands over the field is one line of words and one of buttons', async ({ page }) => {
+  await openApp(page);
+  await page.getByLabel('Light or dark').selectOption({ label: 'Projector' });
+  const head = page.locator('.board-head');
+  const button = await head.getByRole('button', { name: 'Turn the board' }).boundingBox();
+  const tools = await head.locator('.view-tools').boundingBox();
+  expect(tools?.height).toBe(button?.height);
+  const [line, words] = await Promise.all(
+    ['.board-title', '.board-sub'].map((part) => head.locator(part).evaluate((each) => each.clientHeight)),
+  );
+  expect(words).toBeLessThan(line ?? 0);
+  const cut = await head.locator('h2').evaluate((name) => name.scrollWidth - name.clientWidth);
+  expect(cut).toBeLessThanOrEqual(0);
+});
+
 test('where nothing can be kept it is still chosen', async ({ page }) => {
   await page.addInitScript(() => {
     Object.defineProperty(window, 'localStorage', {

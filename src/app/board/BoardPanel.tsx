@@ -104,7 +104,7 @@ function BoardHead({ model, camera, onCamera }: HeadProps): ReactElement {
           Who has whom
         </button>
         <button type="button" aria-pressed={view.turned} onClick={() => store.setView({ turned: !view.turned })}>
-          Turn the board
+          Turn<span className="long-words"> the board</span>
         </button>
         <FieldTools area={model.shown.scene.bounds} camera={camera} view={view} onCamera={onCamera} />
       </div>

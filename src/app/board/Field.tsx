@@ -1,6 +1,7 @@
 import { lazy, Suspense, useMemo, useState, type ReactElement } from 'react';
 import {
   FieldStage,
+  pickStep,
   viewportOf,
   type Area,
   type Camera,
@@ -9,7 +10,7 @@ import {
   type Moving,
 } from '../../editor/index.ts';
 import { shapesAt } from '../../scene/index.ts';
-import { heldMen, type AppStore, type Preview } from '../../store/index.ts';
+import { heldMen, type AppState, type AppStore, type Preview } from '../../store/index.ts';
 import { useSize } from '../parts/useSize.ts';
 import type { BoardModel } from '../session/model.ts';
 import { useSession } from '../session/session.ts';
@@ -40,7 +41,9 @@ export function Field({ model, walk, camera, onCamera, placing, onPlaced }: Prop
   const { size, ref } = useSize();
   const { state, shown } = model;
   const { men } = shown;
-  const { selection, turned, several, snapping } = state.view;
+  const { turned, several, snapping, picking } = state.view;
+  // Nobody is selected, placed or dragged while a job is picked.
+  const selection = picking === null ? state.view.selection : NOBODY_PICKED;
   const moving = useMoving(walk);
   const dragged = useMemo(() => draggedIn(store), [store]);
   const scene = moving === null ? shown.scene : walk.scene.still;
@@ -51,6 +54,14 @@ export function Field({ model, walk, camera, onCamera, placing, onPlaced }: Prop
   const obey = (command: EditorCommand): void => {
     // Once the ball is snapped nobody can be picked or moved here.
     if (moving !== null) return;
+    if (picking !== null) {
+      // What a job is picked by is still being loaded. Who is pressed until then is picked all the same; nobody is moved.
+      const man = command.kind === 'select' ? command.men.at(-1) : undefined;
+      if (man?.kind === 'defender') {
+        store.setView({ picking: pickStep(picking, { kind: 'man', role: man.role }) });
+      }
+      return;
+    }
     switch (command.kind) {
       case 'select':
         store.setView({ selection: command.men });
@@ -87,10 +98,10 @@ export function Field({ model, walk, camera, onCamera, placing, onPlaced }: Prop
             snapping={snapping}
             snap={snap}
             onCommand={obey}
-            onPreview={store.setPreview}
+            onPreview={picking === null ? store.setPreview : NO_PREVIEW}
             onCamera={onCamera}
           />
-          {state.view.picking !== null && (
+          {picking !== null && (
             <Suspense fallback={null}>
               <PickOverlay model={model} viewport={viewportOf(sight, camera)} size={sight.size} />
             </Suspense>
@@ -103,6 +114,8 @@ export function Field({ model, walk, camera, onCamera, placing, onPlaced }: Prop
 }
 
 const NOBODY: BoardModel['shown']['men'] = [];
+const NOBODY_PICKED: AppState['view']['selection'] = [];
+const NO_PREVIEW = (): void => undefined;
 
 /** The men a hand drags, frame by frame; it passes React by. */
 function draggedIn(store: AppStore): Live<Preview | null> {

@@ -1,8 +1,9 @@
-import { useState, type ReactElement } from 'react';
+import { useEffect, useRef, useState, type ReactElement } from 'react';
 import { GridList, GridListItem, Input, Label, SearchField } from 'react-aria-components';
 import type { Playbook } from '../../document/index.ts';
 import { copyEntry, deleteEntry, nextEntry, renameEntry, type Entry, type Section } from '../../store/index.ts';
 import { NameDialog } from '../dialogs/NameDialog.tsx';
+import { showInList } from '../parts/showInRow.ts';
 import { useApp, useCommit } from '../session/session.ts';
 import { DeleteDialog } from './DeleteDialog.tsx';
 import { entriesOf, entryName } from './entries.ts';
@@ -46,13 +47,20 @@ export function EntryList({ section, chosen, onChoose, onNew }: Props): ReactEle
       >
         {shown.map(({ entry, name, small }) => (
           <GridListItem key={entry.id} id={entry.id} textValue={name}>
-            <span className="entry-name">{name}</span>
-            {small !== '' && <span className="entry-small">{small}</span>}
+            {({ isSelected }) => <EntryWords name={name} small={small} chosen={isSelected} />}
           </GridListItem>
         ))}
       </GridList>
       <div className="button-row">
-        <button type="button" disabled={readOnly} onClick={onNew}>
+        <button
+          type="button"
+          disabled={readOnly}
+          onClick={() => {
+            // What was sought need not be in the name of the new one.
+            setSought('');
+            onNew();
+          }}
+        >
           New…<span className="unseen"> {one}</span>
         </button>
         {chosen !== null &&
@@ -64,9 +72,41 @@ export function EntryList({ section, chosen, onChoose, onNew }: Props): ReactEle
           ))}
       </div>
       {chosen !== null && asking !== null && (
-        <Asked what={asking} playbook={playbook} entry={chosen} onMade={onChoose} onClose={() => setAsking(null)} />
+        <Asked
+          what={asking}
+          playbook={playbook}
+          entry={chosen}
+          onMade={(entry) => {
+            setSought('');
+            onChoose(entry);
+          }}
+          onClose={() => setAsking(null)}
+        />
       )}
     </div>
+  );
+}
+
+interface WordsProps {
+  readonly name: string;
+  readonly small: string;
+  readonly chosen: boolean;
+}
+
+/** An entry in words; the one that is chosen, by whatever hand, is scrolled to. */
+function EntryWords({ name, small, chosen }: WordsProps): ReactElement {
+  const words = useRef<HTMLSpanElement>(null);
+  useEffect(() => {
+    const row = words.current?.closest<HTMLElement>('[role="row"]');
+    if (chosen && row !== null && row !== undefined) showInList(row);
+  }, [chosen]);
+  return (
+    <>
+      <span className="entry-name" ref={words}>
+        {name}
+      </span>
+      {small !== '' && <span className="entry-small">{small}</span>}
+    </>
   );
 }
 

@@ -41,11 +41,12 @@ export function MenuScreen({ onBoard }: { readonly onBoard: () => void }): React
       <div className="menu-head">
         <Radios legend="What is shown" hideLegend value={tab} options={TABS} onChoose={setTab} />
         {(tab === 'pairs' || tab === 'partners') && (
-          <Select label="Front" value={front} options={named(playbook.fronts)} onChoose={setFront} />
+          <Select label="Front" wide value={front} options={named(playbook.fronts)} onChoose={setFront} />
         )}
         {tab === 'pairs' && (
           <Select
             label="The second goes"
+            wide
             value={turn}
             options={TURNS.map((value) => ({ value, label: TURN_WORDS[value] }))}
             onChoose={(chosen) => setTurn(chosen ?? 'own')}

@@ -13,9 +13,10 @@ import {
 } from '../../menu/index.ts';
 import { TURN_WORDS } from '../call/turnWords.ts';
 import { standInCall } from '../../store/index.ts';
-import { VERDICT_NAMES, VerdictMark } from '../parts/VerdictMark.tsx';
+import { VERDICT_NAMES } from '../parts/VerdictMark.tsx';
 import { useSession } from '../session/session.ts';
 import { titleOf } from './cellWords.ts';
+import { FitMark, fitWords } from './FitMark.tsx';
 import { MenuProgress } from './MenuProgress.tsx';
 import type { MenuState } from './menuBook.ts';
 import { useMenu, useMenuView } from './useMenu.ts';
@@ -110,18 +111,15 @@ function PartnerRow({ partner, kind, state, onBoard }: RowProps): ReactElement {
     store.setBoard({ ...standInCall(store.get().board, call), look: shown.id, spot });
     onBoard();
   };
-  const worst = VERDICT_ORDER.find((_, rank) => (tally[rank] ?? 0) > 0) ?? 'clean';
   return (
     <li className="partner">
       <div className="partner-head">
-        <VerdictMark verdict={fits === looks ? worst : 'stop'} size={18} />
+        <FitMark looks={looks} fits={fits} />
         <button type="button" className="link-button partner-name" onClick={() => open(misfits[0]?.looks[0] ?? null)}>
           {name}
         </button>
         <span className="quiet">{TURN_WORDS[turn]}</span>
-        <strong>
-          fits {fits} of {looks} looks
-        </strong>
+        <strong>{fitWords({ looks, fits })}</strong>
         <span className="quiet">
           {VERDICT_ORDER.flatMap((verdict, rank) => {
             const count = tally[rank] ?? 0;

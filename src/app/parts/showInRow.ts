@@ -9,3 +9,13 @@ export function showInRow(element: HTMLElement, row: HTMLElement | null = elemen
   if (left < edge.left) row.scrollLeft -= edge.left - left + ROOM_BESIDE;
   if (right > edge.right) row.scrollLeft += right - edge.right + ROOM_BESIDE;
 }
+
+/** Scrolls the list an entry stands in, and only the list, until the entry is in sight. */
+export function showInList(entry: HTMLElement, list: HTMLElement | null = entry.parentElement): void {
+  if (list === null) return;
+  const { top, bottom } = entry.getBoundingClientRect();
+  const first = list.getBoundingClientRect().top + list.clientTop;
+  const last = first + list.clientHeight;
+  if (top < first) list.scrollTop -= first - top;
+  if (bottom > last) list.scrollTop += bottom - last;
+}

@@ -1,10 +1,10 @@
 import type { ReactElement } from 'react';
 import type { Edit, Suggestions } from '../../engine/index.ts';
 import { fill } from '../../report/index.ts';
-import { applySuggestion, editedParts, isCallEdit, partsOf, sameParts } from '../../store/index.ts';
 import type { BoardModel } from '../session/model.ts';
-import { useCommit, useSession } from '../session/session.ts';
+import { useSession } from '../session/session.ts';
 import { sentenceOf } from '../suggest/sentences.ts';
+import { useApply } from '../suggest/useApply.ts';
 
 /** Suggestions shown at once; the smallest changes come first. */
 const SHOWN = 2;
@@ -57,7 +57,8 @@ interface MendProps {
 function Mend({ model, edit, title, onApplied }: MendProps): ReactElement {
   const { store } = useSession();
   const { text, reach } = sentenceOf(edit, model.lexicon, model.state.playbook);
-  const apply = useApply(model, text);
+  const { look, front } = model.analysis.setup;
+  const apply = useApply(model.state);
   const tryIt = (): void => store.setTrial(edit);
   const letGo = (): void => store.setTrial(null);
   return (
@@ -71,7 +72,7 @@ function Mend({ model, edit, title, onApplied }: MendProps): ReactElement {
         onFocus={tryIt}
         onBlur={letGo}
         onClick={() => {
-          if (apply(edit)) onApplied();
+          if (apply({ edits: [edit], label: text, look: look.id, front: front.id })) onApplied();
         }}
       >
         {text}
@@ -80,28 +81,4 @@ function Mend({ model, edit, title, onApplied }: MendProps): ReactElement {
       </button>
     </li>
   );
-}
-
-/** Makes the edit in the playbook. What is called but not kept stands in no playbook: it is changed on the board. */
-function useApply({ state, analysis }: BoardModel, text: string): (edit: Edit) => boolean {
-  const { store, notices } = useSession();
-  const commit = useCommit();
-  return (edit) => {
-    const { board, playbook } = state;
-    const kept = playbook.calls.find(({ id }) => id === board.call);
-    if (isCallEdit(edit) && (kept === undefined || !sameParts(kept, board))) {
-      store.setBoard(editedParts(partsOf(board), edit));
-      notices.say(`Done on the board: ${text}. The call is not kept that way yet.`);
-      return true;
-    }
-    const { look, front } = analysis.setup;
-    const done = commit({
-      label: text,
-      look: look.id,
-      gesture: null,
-      change: (now) => applySuggestion(now, { edit, call: board.call, front: front.id }),
-    });
-    if (done) notices.say(`Done: ${text}. Undo takes it back.`);
-    return done;
-  };
 }

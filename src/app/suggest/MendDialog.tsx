@@ -2,11 +2,11 @@ import { useState, type ReactElement } from 'react';
 import type { Playbook } from '../../document/index.ts';
 import type { Edit, Library, Mending, Setup } from '../../engine/index.ts';
 import { fill, makeLexicon, type Lexicon } from '../../report/index.ts';
-import { applySuggestions, sameParts, type AppState } from '../../store/index.ts';
+import type { AppState } from '../../store/index.ts';
 import { Dialog } from '../parts/Dialog.tsx';
-import { useCommit, useSession } from '../session/session.ts';
 import { BALL_WORDS } from '../session/words.ts';
 import { sentenceOf } from './sentences.ts';
+import { useApply } from './useApply.ts';
 import { useMending } from './useMending.ts';
 
 interface Props {
@@ -78,30 +78,14 @@ interface SetsProps {
 
 function Sets({ state, setup, sets, onClose }: SetsProps): ReactElement {
   const { playbook, board } = state;
-  const { notices } = useSession();
-  const commit = useCommit();
+  const apply = useApply(state);
   const say = (edit: Edit) => sentenceOf(edit, wordsFor(edit, setup, playbook), playbook);
-  const kept = playbook.calls.find(({ id }) => id === board.call);
   const doIt = (edits: readonly Edit[]): void => {
     const label = edits.map((edit) => say(edit).text).join('; ');
-    const done = commit({
-      label,
-      look: board.look,
-      gesture: null,
-      change: (now) => applySuggestions(now, { edits, call: board.call, front: setup.front.id }),
-    });
-    if (!done) return;
-    notices.say(`Done: ${label}. Undo takes it back.`);
-    onClose();
+    if (apply({ edits, label, look: board.look, front: setup.front.id })) onClose();
   };
-  const isKept = kept !== undefined && sameParts(kept, board);
   return (
     <>
-      {!isKept && (
-        <p className="hint">
-          To do one of them, close this, press “Keep as call…” and come back: the change is kept with the call.
-        </p>
-      )}
       {/* A long list can be scrolled by keyboard only if it can be reached. */}
       <ol className="mend-sets" tabIndex={0} aria-label="Ways to mend the call">
         {sets.map((edits, index) => (
@@ -119,7 +103,7 @@ function Sets({ state, setup, sets, onClose }: SetsProps): ReactElement {
                 })}
               </ul>
               {edits.length > 0 && (
-                <button type="button" disabled={!isKept || state.readOnly} onClick={() => doIt(edits)}>
+                <button type="button" disabled={state.readOnly} onClick={() => doIt(edits)}>
                   Do it<span className="unseen">: way {index + 1}</span>
                 </button>
               )}

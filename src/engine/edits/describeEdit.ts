@@ -117,7 +117,7 @@ function describeChange(
   const told = [describeJob(job), ...(preSnap === null ? [] : [describePreSnap(preSnap)])];
   return to.at === null
     ? because('in {which} tell {who} another job', data, ...told)
-    : because('in {which} tell {who} another job in his case {n}', { ...data, n: datum.number(to.at + 1) }, ...told);
+    : because('in {which} tell {who} another job in his rule {n}', { ...data, n: datum.number(to.at + 1) }, ...told);
 }
 
 function describePreSnap(preSnap: PreSnap): Because {

@@ -165,13 +165,13 @@ function toldBecause(basis: Exclude<Basis, 'base'>, index: number, side: Because
   const n = { n: datum.number(index + 1) };
   switch (basis) {
     case 'path':
-      return because('the pressure sends him (his case {n})', n, side);
+      return because('the pressure sends him (his rule {n})', n, side);
     case 'movement':
-      return because('the pressure moves the line (his case {n})', n, side);
+      return because('the pressure moves the line (his rule {n})', n, side);
     case 'consequence':
-      return because('it follows from what another man does (his case {n})', n, side);
+      return because('it follows from what another man does (his rule {n})', n, side);
     case 'coverage':
-      return because('the shell behind the rush gives it to him (his case {n})', n, side);
+      return because('the shell behind the rush gives it to him (his rule {n})', n, side);
   }
 }
 

@@ -227,7 +227,7 @@ const WHY: readonly (readonly [
     [
       'M is sent there',
       'first tells him: rush A-right',
-      'the pressure sends him (his case 1)',
+      'the pressure sends him (his rule 1)',
       'the side is right',
       'the rule says right',
     ],

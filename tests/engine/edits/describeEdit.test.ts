@@ -106,7 +106,7 @@ const rows: readonly (readonly [edit: Edit, says: readonly string[]])[] = [
   [
     given('rush outside:end-other loop over:end-call second:inside-away spill peel', 1),
     [
-      'in second tell @N another job in his case 2',
+      'in second tell @N another job in his rule 2',
       'he rushes the gap outside the end on the other side',
       'he plays it as: loop',
       'on the edge: spill',

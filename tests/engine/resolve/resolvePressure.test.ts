@@ -194,10 +194,10 @@ describe('one pressure in one look', () => {
 });
 
 const WHY: readonly (readonly [tell: Tell, sentence: string])[] = [
-  [tell('@N', 'path', 'rush A-call'), 'the pressure sends him (his case 1)'],
-  [tell('@N', 'movement', 'rush A-call'), 'the pressure moves the line (his case 1)'],
-  [tell('@N', 'consequence', 'rush A-call'), 'it follows from what another man does (his case 1)'],
-  [twoCases, 'the pressure moves the line (his case 2)'],
+  [tell('@N', 'path', 'rush A-call'), 'the pressure sends him (his rule 1)'],
+  [tell('@N', 'movement', 'rush A-call'), 'the pressure moves the line (his rule 1)'],
+  [tell('@N', 'consequence', 'rush A-call'), 'it follows from what another man does (his rule 1)'],
+  [twoCases, 'the pressure moves the line (his rule 2)'],
 ];
 
 describe('why he is told it', () => {
@@ -209,7 +209,7 @@ describe('why he is told it', () => {
   it('the shell', () => {
     const telling = resolve('10 doubles', [], THREE_DEEP).tellings.get(asRoleId('LC'));
     expect(telling === undefined ? [] : sayAll(telling.because)).toEqual([
-      'the shell behind the rush gives it to him (his case 1)',
+      'the shell behind the rush gives it to him (his rule 1)',
       'as given',
     ]);
   });

@@ -90,7 +90,7 @@ function Cases({ of, cases, sides, words, disabled, onChange }: CasesProps): Rea
     onChange(cases.with(index, next), gesture);
   return (
     <OrderedList
-      one="case"
+      one="rule"
       large
       of={of}
       items={cases}
@@ -104,11 +104,11 @@ function Cases({ of, cases, sides, words, disabled, onChange }: CasesProps): Rea
       {(each, index) => (
         <div className="case">
           <p className="part-label">
-            {index === 0 ? 'First case' : `Else, case ${index + 1}`}
+            {index === 0 ? 'First rule' : `Else, rule ${index + 1}`}
             {each.when.length === 0 ? ': always' : ', if all of this holds'}
           </p>
           <Conditions
-            of={`of case ${index + 1} ${of}`}
+            of={`of rule ${index + 1} ${of}`}
             tests={each.when}
             sides={sides}
             words={words}
@@ -116,7 +116,7 @@ function Cases({ of, cases, sides, words, disabled, onChange }: CasesProps): Rea
             onChange={(when, gesture) => put(index, { ...each, when }, gesture)}
           />
           <CoverJobFields
-            of={`in case ${index + 1} ${of}`}
+            of={`in rule ${index + 1} ${of}`}
             job={each.job}
             sides={sides}
             words={words}

@@ -18,8 +18,6 @@ import { everyWho } from '../parts/WhoPicker.tsx';
 import { CaseForm } from './CaseForm.tsx';
 import { FIRST_CASE } from './jobForms.ts';
 
-/** As many cases as a file takes. */
-
 interface Props {
   readonly pressure: Pressure;
   readonly roles: readonly Role[];
@@ -81,7 +79,7 @@ function ToldMan({ pressure, roles, words, disabled, onPick, tell, untold, edit 
   const form = (told: TellCase, at: number): ReactElement => (
     <CaseForm
       told={told}
-      of={cases.length === 1 ? `of ${him}` : `of ${him}, case ${at + 1}`}
+      of={cases.length === 1 ? `of ${him}` : `of ${him}, rule ${at + 1}`}
       roles={roles}
       mate={mateOf(who, roles)}
       words={words}
@@ -137,7 +135,7 @@ function ToldMan({ pressure, roles, words, disabled, onPick, tell, untold, edit 
           </>
         ) : (
           <OrderedList
-            one="case"
+            one="rule"
             of={`of ${him}`}
             items={cases}
             min={1}
@@ -155,7 +153,7 @@ function ToldMan({ pressure, roles, words, disabled, onPick, tell, untold, edit 
             )}
           </OrderedList>
         )}
-        {cases.length > 1 && <p className="hint">The first case that holds is his job.</p>}
+        {cases.length > 1 && <p className="hint">The first rule that holds is his job.</p>}
       </div>
     </details>
   );
