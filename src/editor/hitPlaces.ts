@@ -100,13 +100,11 @@ export function pickAt(
   if (picking.man === null) return defender === null ? null : { kind: 'man', role: defender.role };
   const point = toYards(viewport, pixel);
   const onMark = viewport.scale * MARK;
-  const receiver = nearest(ground.receivers, ({ at }) => far(at), reach);
   const gap = nearest(ground.gaps, (area) => outside(area, point) * viewport.scale, radius);
   const place = (of: PickPlace) => ({ kind: 'place', place: of }) as const;
-  if (receiver !== null && (far(receiver.at) <= onMark || gap === null)) {
-    return place({ kind: 'receiver', player: receiver.player });
-  }
-  if (ground.passer !== null && far(ground.passer) <= (gap === null ? reach : onMark)) return place({ kind: 'passer' });
+  // A finger may be on a back and on the passer beside him: it means the nearer one.
+  const theirs = nearest(offenceOf(ground), ({ at }) => far(at), gap === null ? reach : onMark);
+  if (theirs !== null) return place(theirs.of);
   if (gap !== null && (outside(gap, point) === 0 || defender === null)) return place({ kind: 'gap', gap: gap.gap });
   if (defender !== null) return { kind: 'man', role: defender.role };
   if (gap !== null) return place({ kind: 'gap', gap: gap.gap });
@@ -117,6 +115,12 @@ export function pickAt(
     Infinity,
   );
   return zone === null ? null : place({ kind: 'zone', zone: zone.zone, side: zone.side });
+}
+
+/** Everybody of the offence a job can be picked by. */
+function offenceOf({ receivers, passer }: PickGround): readonly { readonly of: PickPlace; readonly at: Point }[] {
+  const catchers = receivers.map(({ player, at }) => ({ of: { kind: 'receiver', player } as const, at }));
+  return passer === null ? catchers : [...catchers, { of: { kind: 'passer' }, at: passer }];
 }
 
 /** Nearer to the line than this nobody drops. */

@@ -126,7 +126,8 @@ export function createPointer(first: PointerTask): Pointer {
   };
 
   const release = (event: PointerEvent<HTMLElement>): void => {
-    down.delete(event.pointerId);
+    // A hand beside the pen was never counted, so its going ends nothing.
+    if (!down.delete(event.pointerId)) return;
     if (doing?.kind === 'tool' && doing.pointer === event.pointerId) doing = null;
     else if (doing?.kind === 'shove' && doing.pointer === event.pointerId) doing = null;
     else if (doing !== null) doing = { kind: 'over' };
@@ -140,8 +141,15 @@ export function createPointer(first: PointerTask): Pointer {
       if (!same) run = runnerFor(next.placing);
     },
     down: (event) => {
+      const others = [...down.values()];
       // A hand that rests on the glass while a pen writes is nobody's finger.
-      if (event.pointerType === 'touch' && [...down.values()].some(({ type }) => type === 'pen')) return;
+      if (event.pointerType === 'touch' && others.some(({ type }) => type === 'pen')) return;
+      // Nor was one that came to rest just before.
+      if (event.pointerType === 'pen' && others.length > 0 && others.every(({ type }) => type === 'touch')) {
+        if (doing?.kind === 'tool') cancel();
+        down.clear();
+        doing = null;
+      }
       event.currentTarget.setPointerCapture(event.pointerId);
       down.set(event.pointerId, { type: event.pointerType, at: pixelOf(event) });
       if (down.size === 1) begin(event);

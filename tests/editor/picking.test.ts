@@ -128,6 +128,12 @@ describe('what a pointer is on', () => {
       }
       if (ground.passer === null) throw new Error('Nobody passes');
       expect(of(ground.passer, named, viewport)).toEqual({ kind: 'place', place: { kind: 'passer' } });
+      // A finger on a small field covers the back beside him as well.
+      const small = { ...viewport, scale: 12 };
+      expect(pickAt(ground, named, toPixels(small, ground.passer), small, 22)).toEqual({
+        kind: 'place',
+        place: { kind: 'passer' },
+      });
     });
 
     it('grass is its nearest zone; near the line and behind it grass is nothing', () => {
