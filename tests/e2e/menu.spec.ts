@@ -65,6 +65,23 @@ test('a cell says what the board says when it is opened', async ({ page }) => {
   }
 });
 
+test('every cell is as high as its row, whatever its verdict and the theme', async ({ page }) => {
+  test.slow();
+  await openMenu(page);
+  await whenChecked(page);
+  await page.getByLabel('Light or dark').selectOption({ label: 'Projector' });
+  await expect(page.locator('.grid-body .cell-note').first()).toBeVisible();
+  const heights = await page
+    .locator('.grid-body .grid-row')
+    .evaluateAll((rows) =>
+      rows.flatMap((row) =>
+        [...row.querySelectorAll('.grid-cell')].map((each) => each.clientHeight - row.clientHeight),
+      ),
+    );
+  // A line below each.
+  expect(new Set(heights)).toEqual(new Set([-1]));
+});
+
 test('arrow keys walk the grid, Enter opens the board, filters and order change what is seen', async ({ page }) => {
   test.slow();
   await openMenu(page);

@@ -57,6 +57,11 @@ test('on a projector what stands over the field is one line of words and one of 
   expect(words).toBeLessThan(line ?? 0);
   const cut = await head.locator('h2').evaluate((name) => name.scrollWidth - name.clientWidth);
   expect(cut).toBeLessThanOrEqual(0);
+  // On a small projector the head of the page keeps to one line as well.
+  await page.setViewportSize({ width: 1024, height: 768 });
+  const print = await page.getByRole('button', { name: 'Print…' }).boundingBox();
+  const board = await page.getByRole('button', { name: 'Board', exact: true }).boundingBox();
+  expect(print?.y).toBe(board?.y);
 });
 
 test('where nothing can be kept it is still chosen', async ({ page }) => {

@@ -119,7 +119,7 @@ function CellNote({ view, spot, filter }: NoteProps): ReactElement {
   const column = spot === null ? undefined : grid.columns[spot.column];
   if (spot === null || row === undefined || column === undefined) {
     return (
-      <p className="cell-note hint">
+      <p className="pointed-words hint">
         {kind.kind === 'pairs'
           ? 'A cell shows the worst verdict of the pair and in how many looks and spots it has it.'
           : 'A cell shows the worst verdict of the three ball spots and how many findings are so grave.'}{' '}
@@ -136,7 +136,7 @@ function CellNote({ view, spot, filter }: NoteProps): ReactElement {
     .filter(Boolean)
     .join(', ');
   return (
-    <p className="cell-note">
+    <p className="pointed-words">
       <strong>
         {row.name} {kind.kind === 'pairs' ? 'with' : 'against'} {column.name}
       </strong>

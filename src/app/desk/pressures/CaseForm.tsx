@@ -64,6 +64,7 @@ function PreSnapFields({ told, roles, mate, words, disabled, onChange }: Props):
   return (
     <>
       <OneOf<(typeof PRE_SNAPS)[number]>
+        wide
         label="Before the snap he stands"
         value={preSnap?.kind ?? 'none'}
         items={PRE_SNAPS}
