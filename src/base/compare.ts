@@ -12,3 +12,10 @@ export function compareBy<Item>(
     return 0;
   };
 }
+
+/** The item that comes first in an order, without putting the others in it; of equals the first in the list. */
+export function firstInOrder<Item>(items: readonly Item[], order: (a: Item, b: Item) => number): Item | undefined {
+  let [first] = items;
+  for (const item of items) if (first !== undefined && order(item, first) < 0) first = item;
+  return first;
+}

@@ -1,5 +1,5 @@
 export { assertNever } from './assertNever.ts';
 export { brander, type Brand } from './brand.ts';
-export { compareBy } from './compare.ts';
-export { remembered } from './remembered.ts';
+export { compareBy, firstInOrder } from './compare.ts';
+export { remembered, rememberedLast } from './remembered.ts';
 export { ok, refused, type Result } from './result.ts';

@@ -17,6 +17,18 @@ export function remembered<First extends object, Rest extends readonly unknown[]
   };
 }
 
+/**
+ * The same for what is asked several times in a row about one object and then never again: only the last answer is kept, and
+ * keeping it costs next to nothing.
+ */
+export function rememberedLast<Asked extends object, Value>(work: (asked: Asked) => Value): (asked: Asked) => Value {
+  let last: { readonly asked: Asked; readonly value: Value } | null = null;
+  return (asked) => {
+    if (last?.asked !== asked) last = { asked, value: work(asked) };
+    return last.value;
+  };
+}
+
 /** What is remembered for the arguments so far. */
 class Shelf<Value> {
   answer: { readonly value: Value } | null = null;

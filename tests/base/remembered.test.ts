@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { remembered } from '../../src/base/index.ts';
+import { remembered, rememberedLast } from '../../src/base/index.ts';
 
 /** A function that counts how often it really works. */
 function counted() {
@@ -44,5 +44,27 @@ describe('remembered', () => {
     });
     expect([nose, end, nose].map(ask)).toEqual(['nose', 'end', 'nose']);
     expect(worked).toBe(2);
+  });
+});
+
+describe('rememberedLast', () => {
+  it('works once for one object asked about several times in a row, and again once another was asked about', () => {
+    let worked = 0;
+    const ask = rememberedLast((man: { readonly name: string }): string => {
+      worked += 1;
+      return man.name;
+    });
+    expect([ask(nose), ask(nose), ask(end), ask(end), ask(nose)]).toEqual(['nose', 'nose', 'end', 'end', 'nose']);
+    expect(worked).toBe(3);
+    ask({ ...nose });
+    expect(worked).toBe(4);
+  });
+
+  it('remembers that there is nothing', () => {
+    let worked = 0;
+    const ask = rememberedLast((_man: object): undefined => void (worked += 1));
+    ask(nose);
+    ask(nose);
+    expect(worked).toBe(1);
   });
 });
