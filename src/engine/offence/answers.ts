@@ -1,28 +1,25 @@
-import { compareBy, remembered } from '../../base/index.ts';
-import { matchSeekers, type Seeker } from '../complete/matchGaps.ts';
+import { remembered, rememberedLast } from '../../base/index.ts';
 import { gapsEqual } from '../gaps.ts';
 import type {
   Assignment,
-  FloatingFit,
   Gap,
   KnownProtection,
   KnownRun,
   LookFacts,
-  OptionDuties,
   OwnedGap,
   ProtectionAnswer,
   RoleId,
   RunAnswer,
-  RunPicture,
 } from '../types/index.ts';
-import { protect } from './protections/protect.ts';
+import { comersOf, type Comer } from './protections/comers.ts';
+import { meet } from './protections/protect.ts';
 import { PROTECTIONS } from '../offenceVocabulary.ts';
 import type { ProtectionScheme, Rusher } from './protections/types.ts';
-import { optionDuties } from './runs/optionDuties.ts';
-import { findMan, readMan } from './runs/readMan.ts';
-import { runConcept } from './runs/runConcept.ts';
+import { fitFloating, isFree } from './runs/fits.ts';
+import { bestDuties } from './runs/optionDuties.ts';
+import { runHere } from './runs/runHere.ts';
 import type { OptionMan } from './runs/types.ts';
-import { READ_REACTIONS } from '../offenceVocabulary.ts';
+import { standOf, type Stand } from './stand.ts';
 
 /** What an answer is worked out from: the eleven with their jobs, the gaps with their owners. */
 export interface Defence {
@@ -31,105 +28,70 @@ export interface Defence {
   readonly gaps: readonly OwnedGap[];
 }
 
-/** A man this deep or this far outside the last body does not fit a gap that opens at the snap (from memory: the alley). */
-const FIT_DEPTH = 12;
-const FIT_WIDTH = 9;
-
 /** One run the look is known for against this defence. */
 export function answerRun(known: KnownRun, defence: Defence): RunAnswer {
-  const result = runConcept(defence.facts, known.concept, known.side);
-  if (!result.ok) return { kind: 'not-here', known, because: result.problem };
-  const picture = result.value;
-  const men = defence.assignments.map(optionMan);
-  const { fits, spare } = fitFloating(picture, defence);
+  const { stand, men, free } = seen(defence);
+  const run = runHere(stand, known);
+  if (!run.ok) return { kind: 'not-here', known, because: run.problem };
+  const { picture, floating, fitters, option, read, unblocked } = run.value;
+  const fit = fitters.filter(({ place }) => free[place]);
   return {
     kind: 'answered',
     known,
     picture,
     atAim: ownersOf(picture.aim, defence),
     atCutback: picture.cutback === null ? [] : ownersOf(picture.cutback, defence),
-    unblocked:
-      picture.leftUnblocked?.man === undefined || picture.leftUnblocked.man === null
-        ? null
-        : findMan(picture.leftUnblocked.man, men),
-    read: readMan(picture, men),
-    floating: fits,
-    spare,
-    option: bestDuties(picture, men),
+    unblocked,
+    read,
+    floating: fitFloating(floating, fit),
+    spare: fit.length - floating.length,
+    option: option === null || read === null ? null : bestDuties(option, men, read),
   };
 }
+
+/** What is asked of a defence again by every run and protection. */
+interface Seen {
+  readonly stand: Stand;
+  readonly men: readonly OptionMan[];
+  /** For each man of the stand, whether he is free to fit. */
+  readonly free: readonly boolean[];
+  readonly comers: readonly Comer[];
+}
+
+const seen = rememberedLast((defence: Defence): Seen => ({
+  stand: standOf(defence.assignments, defence.facts),
+  men: defence.assignments.map(optionMan),
+  free: defence.assignments.map(isFree),
+  comers: comersOf(rushersOf(defence), defence.facts),
+}));
 
 function optionMan({ aligned, run }: Assignment): OptionMan {
   return { role: aligned.role.id, x: aligned.x, y: aligned.y, gaps: run.gaps };
 }
 
 function ownersOf(gap: Gap, { gaps }: Defence): readonly RoleId[] {
-  return gaps.filter((owned) => gapsEqual(owned.gap, gap)).flatMap((owned) => owned.owners.map((owner) => owner.role));
-}
-
-/** The option is defended as well as the best reaction of the read man allows; the first of equals. */
-function bestDuties(picture: RunPicture, men: readonly OptionMan[]): OptionDuties | null {
-  const duties = READ_REACTIONS.flatMap((reaction) => {
-    const result = optionDuties(picture, men, reaction);
-    return result.ok ? [result.value] : [];
-  });
-  const [best] = duties.toSorted(compareBy((each) => each.missing.length));
-  return best ?? null;
-}
-
-/** Floating gaps go to men near the box without a gap of their own, the nearest first. */
-function fitFloating(
-  picture: RunPicture,
-  { facts, assignments }: Defence,
-): { readonly fits: readonly FloatingFit[]; readonly spare: number } {
-  const reach = Math.max(...facts.gaps.map((gap) => Math.abs(gap.x))) + FIT_WIDTH;
-  const free = assignments
-    .filter(({ aligned, run, pass }) => {
-      const near = aligned.y <= FIT_DEPTH && Math.abs(aligned.x) <= reach;
-      return near && run.gaps.length === 0 && pass.kind !== 'rush' && pass.kind !== 'contain';
-    })
-    .toSorted(
-      compareBy(
-        ({ aligned }) => aligned.y,
-        ({ aligned }) => Math.abs(aligned.x),
-        ({ aligned }) => aligned.role.id,
-      ),
-    );
-  const floating = picture.floating.filter((each) => each.kind !== 'passer' && each.kind !== 'pitch');
-  const matching = matchSeekers(
-    floating.length,
-    free.map(({ aligned }): Seeker => ({
-      name: aligned.role.id,
-      costs: new Map(
-        floating.map((each, item) => [item, Math.round(Math.hypot(each.x - aligned.x, aligned.y) * 1000)] as const),
-      ),
-    })),
-  );
-  const by = new Map(matching.taken.flatMap((item, index) => (item === null ? [] : [[item, free[index]] as const])));
-  return {
-    fits: floating.map((each, item) => ({ floating: each, by: by.get(item)?.aligned.role.id ?? null })),
-    spare: free.length - floating.length,
-  };
+  return gaps.find((owned) => gapsEqual(owned.gap, gap))?.owners.map((owner) => owner.role) ?? [];
 }
 
 /** One protection the look is known for against this rush. A rusher in conflict is taken where he stands for now. */
-export function answerProtection(known: KnownProtection, { facts, assignments }: Defence): ProtectionAnswer {
-  const rushers = assignments.flatMap(({ aligned, run, pass, combined }): readonly Rusher[] => {
-    const [endGap] = run.gaps;
-    if ((pass.kind !== 'rush' && pass.kind !== 'contain') || endGap === undefined) return [];
-    const { job } = combined;
-    const order = job?.kind === 'rush' || job?.kind === 'contain' ? (job.order?.turn ?? null) : null;
-    return [{ role: aligned.role.id, from: { x: aligned.x, y: aligned.y }, endGap, order }];
-  });
-  const result = protect({
-    facts,
-    scheme: schemeOf(known),
-    defenders: assignments.map(({ aligned }) => ({ role: aligned.role.id, x: aligned.x, y: aligned.y })),
-    rushers,
-  });
+export function answerProtection(known: KnownProtection, defence: Defence): ProtectionAnswer {
+  const { stand, comers } = seen(defence);
+  const result = meet(stand, schemeOf(known), comers);
   return result.ok
     ? { kind: 'answered', known, picture: result.value }
     : { kind: 'not-here', known, because: result.problem };
+}
+
+function rushersOf({ assignments }: Defence): readonly Rusher[] {
+  const rushers: Rusher[] = [];
+  for (const { aligned, run, pass, combined } of assignments) {
+    const [endGap] = run.gaps;
+    if ((pass.kind !== 'rush' && pass.kind !== 'contain') || endGap === undefined) continue;
+    const { job } = combined;
+    const order = job?.kind === 'rush' || job?.kind === 'contain' ? (job.order?.turn ?? null) : null;
+    rushers.push({ role: aligned.role.id, from: { x: aligned.x, y: aligned.y }, endGap, order });
+  }
+  return rushers;
 }
 
 const schemeOf = remembered((known: KnownProtection): ProtectionScheme => {

@@ -53,8 +53,13 @@ export function rowOf(facts: LookFacts): readonly RowBody[] {
 
 /** The place of a gap in `LookFacts.gaps`. A gap that is not in this look is a broken promise of whoever resolved it. */
 export function gapIndex(gap: Gap, facts: LookFacts): number {
-  const index = facts.gaps.findIndex((each) => gapsEqual(each.gap, gap));
-  if (index < 0) throw new Error(`There is no gap ${gap.letter} on the ${gap.side} of this look`);
+  const outward = GAP_LETTERS.indexOf(gap.letter);
+  const middle = GAP_LETTERS.indexOf(facts.edge.left) + 1;
+  const index = gap.side === 'right' ? middle + outward : middle - 1 - outward;
+  const found = facts.gaps[index];
+  if (found === undefined || !gapsEqual(found.gap, gap)) {
+    throw new Error(`There is no gap ${gap.letter} on the ${gap.side} of this look`);
+  }
   return index;
 }
 

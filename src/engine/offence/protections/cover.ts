@@ -1,4 +1,4 @@
-import { compareBy } from '../../../base/index.ts';
+import { compareBy, firstInOrder } from '../../../base/index.ts';
 import { inBox } from '../../align/technique.ts';
 import { signOf } from '../../facts/surface.ts';
 import type { LookFacts, PlayerId, Yards } from '../../types/index.ts';
@@ -26,23 +26,25 @@ export function covered(
   slideSide: Side,
 ): ReadonlyMap<PlayerId, Threat> {
   const found = new Map<PlayerId, Threat>();
-  const nearFirst = [...atLine].sort(
-    compareBy(
-      (man) => nearest(bodies, man.x).distance,
-      (man) => thousandths(-man.x * signOf(slideSide)),
-      (man) => thousandths(man.y),
-      (man) => man.role,
-    ),
-  );
-  for (const man of nearFirst) {
-    const { body } = nearest(bodies, man.x);
+  const nearFirst = atLine
+    .map((man) => ({ man, ...nearest(bodies, man.x) }))
+    .sort(
+      compareBy(
+        ({ distance }) => distance,
+        ({ man }) => thousandths(-man.x * signOf(slideSide)),
+        ({ man }) => thousandths(man.y),
+        ({ man }) => man.role,
+      ),
+    );
+  for (const { man, body } of nearFirst) {
     if (!found.has(body.player)) found.set(body.player, man);
   }
   return found;
 }
 
 function nearest(bodies: readonly RowBody[], x: Yards): { readonly body: RowBody; readonly distance: number } {
-  const [body] = [...bodies].sort(
+  const body = firstInOrder(
+    bodies,
     compareBy(
       (each) => thousandths(Math.abs(each.x - x)),
       (each) => thousandths(Math.abs(each.x)),
@@ -58,34 +60,44 @@ export interface Pair {
   readonly man: Threat;
 }
 
-/**
- * Gives men to blockers without crossing, both lists in the same order: as many pairs as can be, and of those the ones with
- * the least way to go; among equals the earlier in the lists. Lists are a handful long, so trying everything is quick.
- */
-export function pairInOrder(bodies: readonly RowBody[], men: readonly Threat[]): readonly Pair[] {
-  return bestPairs(bodies, men).pairs;
-}
-
+/** The best that can be done with the last blockers and the last men: the first pair of it, and what follows. */
 interface Pairing {
-  readonly pairs: readonly Pair[];
+  readonly first: Pair | null;
+  readonly rest: Pairing | null;
+  readonly count: number;
   readonly way: number;
 }
 
-function bestPairs(bodies: readonly RowBody[], men: readonly Threat[]): Pairing {
-  const [body, ...otherBodies] = bodies;
-  const [man, ...otherMen] = men;
-  if (body === undefined || man === undefined) return { pairs: [], way: 0 };
-  const rest = bestPairs(otherBodies, otherMen);
-  const together: Pairing = {
-    pairs: [{ body, man }, ...rest.pairs],
-    way: rest.way + thousandths(Math.abs(body.x - man.x)),
-  };
-  return [bestPairs(otherBodies, men), bestPairs(bodies, otherMen)].reduce(
-    (best, other) => (isBetter(other, best) ? other : best),
-    together,
-  );
+const NOBODY: Pairing = { first: null, rest: null, count: 0, way: 0 };
+
+/**
+ * Gives men to blockers without crossing, both lists in the same order: as many pairs as can be, and of those the ones with
+ * the least way to go; among equals the first two go together before the blocker, and the blocker before the man, is left out.
+ */
+export function pairInOrder(bodies: readonly RowBody[], men: readonly Threat[]): readonly Pair[] {
+  const nobody = [...men.map(() => NOBODY), NOBODY];
+  const row = bodies.reduceRight((below, body) => bestWith(body, men, below), nobody);
+  const pairs: Pair[] = [];
+  for (let best = row[0] ?? null; best !== null; best = best.rest) if (best.first !== null) pairs.push(best.first);
+  return pairs;
+}
+
+/** From each man on, and from the last: the best with a blocker before those whose best is known. */
+function bestWith(body: RowBody, men: readonly Threat[], below: readonly Pairing[]): Pairing[] {
+  const row = [NOBODY];
+  for (let at = men.length - 1; at >= 0; at -= 1) {
+    const man = men[at];
+    const [rest = NOBODY, withoutBody = NOBODY, [withoutMan = NOBODY]] = [below[at + 1], below[at], row];
+    if (man === undefined) continue;
+    const way = rest.way + thousandths(Math.abs(body.x - man.x));
+    let best: Pairing = { first: { body, man }, rest, count: rest.count + 1, way };
+    if (isBetter(withoutBody, best)) best = withoutBody;
+    if (isBetter(withoutMan, best)) best = withoutMan;
+    row.unshift(best);
+  }
+  return row;
 }
 
 function isBetter(a: Pairing, b: Pairing): boolean {
-  return a.pairs.length === b.pairs.length ? a.way < b.way : a.pairs.length > b.pairs.length;
+  return a.count === b.count ? a.way < b.way : a.count > b.count;
 }

@@ -1,11 +1,10 @@
 import { compareBy } from '../../../base/index.ts';
 import { because, datum } from '../../because.ts';
-import type { LookFacts, PassOff, RoleId } from '../../types/index.ts';
-import { GAP_LETTERS } from '../../vocabulary.ts';
-import { gapIndex, type RowBody } from '../row.ts';
+import type { PassOff, RoleId } from '../../types/index.ts';
+import type { RowBody } from '../row.ts';
+import type { Comer } from './comers.ts';
 import type { PickUp } from './pickUp.ts';
 import type { Duty } from './plan.ts';
-import type { Rusher } from './types.ts';
 
 /** A duty of a body of the surface; backs pass nobody on. */
 type LineDuty = Duty & { readonly body: RowBody };
@@ -19,37 +18,29 @@ function isLineDuty(duty: Duty): duty is LineDuty {
  * him whose own man went into the gap of an idle slider, and is handed to that slider. Everybody is used once, the free men
  * from the inside out. What counts as beside (one of the two gaps at a blocker's shoulders) is ours.
  */
-export function passOffs(
-  duties: readonly Duty[],
-  pickUp: PickUp,
-  rushers: readonly Rusher[],
-  facts: LookFacts,
-): readonly PassOff[] {
+export function passOffs(duties: readonly Duty[], pickUp: PickUp, comers: readonly Comer[]): readonly PassOff[] {
+  if (pickUp.unblocked.length === 0) return [];
   const line = duties.filter(isLineDuty);
-  const idle = new Set(pickUp.idle.map((each) => each.blocker));
-  const ends = new Map<RoleId, number>(rushers.map((rusher) => [rusher.role, gapIndex(rusher.endGap, facts)]));
-  const free = [...pickUp.unblocked].sort(
-    compareBy(
-      (each) => GAP_LETTERS.indexOf(each.endGap.letter),
-      (each) => each.rusher,
-    ),
-  );
-  const used = new Set<string>();
+  const isFree = ({ rusher }: Comer): boolean => pickUp.unblocked.some((each) => each.rusher === rusher.role);
+  const isIdle = ({ blocker }: Duty): boolean => pickUp.idle.some((each) => each.blocker === blocker);
   const found: PassOff[] = [];
-  for (const { rusher } of free) {
-    const beside = line.filter((duty) => !used.has(duty.blocker) && isBeside(duty.body, ends.get(rusher)));
-    const taker = beside.find((duty) => idle.has(duty.blocker));
-    const handing = beside.flatMap((duty) => handOver(duty, line, ends, idle, used))[0];
-    const passOff = taker === undefined ? handing?.(rusher) : direct(rusher, taker);
-    if (passOff === undefined) continue;
-    used.add(passOff.by);
-    if (passOff.hands !== null) used.add(passOff.hands.to);
-    found.push(passOff);
+  const isUsed = ({ blocker }: Duty): boolean => found.some(({ by, hands }) => by === blocker || hands?.to === blocker);
+  for (const { rusher, end } of comers.filter(isFree).sort(insideOut)) {
+    const beside = line.filter((duty) => isBeside(duty.body, end) && !isUsed(duty));
+    const taker = beside.find(isIdle);
+    const sliders = line.filter((duty) => duty.kind === 'gap' && isIdle(duty) && !isUsed(duty));
+    const passOff = taker === undefined ? handOver(rusher.role, beside, sliders, comers) : direct(rusher.role, taker);
+    if (passOff !== null) found.push(passOff);
   }
   return found;
 }
 
-function isBeside(body: RowBody, gap: number | undefined): boolean {
+const insideOut = compareBy(
+  ({ outward }: Comer) => outward,
+  ({ rusher }: Comer) => rusher.role,
+);
+
+function isBeside(body: RowBody, gap: number): boolean {
   return gap === body.leftGap || gap === body.rightGap;
 }
 
@@ -65,35 +56,25 @@ function direct(rusher: RoleId, taker: LineDuty): PassOff {
 
 /** A man blocker who could give his man to the idle slider of the gap that man went into. */
 function handOver(
-  duty: LineDuty,
-  line: readonly LineDuty[],
-  ends: ReadonlyMap<RoleId, number>,
-  idle: ReadonlySet<string>,
-  used: ReadonlySet<string>,
-): readonly ((rusher: RoleId) => PassOff)[] {
-  if (duty.kind !== 'man') return [];
-  const gap = ends.get(duty.man);
-  const slider = line.find(
-    (each) =>
-      each.kind === 'gap' &&
-      idle.has(each.blocker) &&
-      !used.has(each.blocker) &&
-      gap !== undefined &&
-      each.gaps.includes(gap),
-  );
-  if (slider === undefined) return [];
-  const hands = { rusher: duty.man, to: slider.blocker };
-  return [
-    (rusher) => ({
-      rusher,
-      by: duty.blocker,
-      hands,
-      because: because('{by} could take {rusher} if he passes {man} on to {to}', {
-        by: datum.player(duty.blocker),
-        rusher: datum.role(rusher),
-        man: datum.role(hands.rusher),
-        to: datum.player(hands.to),
-      }),
-    }),
-  ];
+  rusher: RoleId,
+  beside: readonly LineDuty[],
+  idleSliders: readonly LineDuty[],
+  comers: readonly Comer[],
+): PassOff | null {
+  for (const duty of beside) {
+    const man = duty.kind === 'man' ? comers.find((each) => each.rusher.role === duty.man) : undefined;
+    if (man === undefined) continue;
+    const slider = idleSliders.find((each) => each.kind === 'gap' && each.gaps.includes(man.end));
+    if (slider === undefined) continue;
+    const hands = { rusher: man.rusher.role, to: slider.blocker };
+    const data = {
+      by: datum.player(duty.blocker),
+      rusher: datum.role(rusher),
+      man: datum.role(hands.rusher),
+      to: datum.player(hands.to),
+    };
+    const why = because('{by} could take {rusher} if he passes {man} on to {to}', data);
+    return { rusher, by: duty.blocker, hands, because: why };
+  }
+  return null;
 }

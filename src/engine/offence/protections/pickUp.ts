@@ -1,9 +1,10 @@
 import { compareBy } from '../../../base/index.ts';
 import { because, datum, fact } from '../../because.ts';
-import type { Block, IdleBlocker, LookFacts, RoleId, UnblockedRusher } from '../../types/index.ts';
-import { GAP_LETTERS } from '../../vocabulary.ts';
-import { gapAt, gapIndex, thousandths } from '../row.ts';
-import type { Duty } from './plan.ts';
+import { signOf } from '../../facts/surface.ts';
+import type { Because, Block, IdleBlocker, UnblockedRusher } from '../../types/index.ts';
+import { thousandths } from '../row.ts';
+import type { Comer } from './comers.ts';
+import type { Duty, Plan } from './plan.ts';
 import type { Rusher } from './types.ts';
 
 /** The rush met by the plan: who has whom, who comes free, who has nobody. */
@@ -13,78 +14,73 @@ export interface PickUp {
   readonly idle: readonly IdleBlocker[];
 }
 
-const ORDER_RANK = { first: 0, none: 1, second: 2 } as const;
-
-function orderRank(rusher: Rusher): number {
-  return ORDER_RANK[rusher.order ?? 'none'];
-}
-
-/** How far a rusher has to the gap his path ends in. */
-function wayToGap(rusher: Rusher, facts: LookFacts): number {
-  const { x } = gapAt(gapIndex(rusher.endGap, facts), facts);
-  return thousandths(Math.hypot(x - rusher.from.x, rusher.from.y));
-}
-
 /**
  * Every duty takes at most one man: a man blocker follows his own wherever he goes; a gap blocker takes the first who comes to
  * his gap (told to go first, else the nearest); a back takes the first left over, from the inside out. Whoever has no blocker
  * then is free, even if somebody stands idle: that is the rule told strictly ("It Really Isn't That Simple", Blitzology, 2020:
  * six blockers, five rushers, one of them free).
  */
-export function pickUp(duties: readonly Duty[], rushers: readonly Rusher[], facts: LookFacts): PickUp {
-  const left = new Map<RoleId, Rusher>(rushers.map((rusher) => [rusher.role, rusher]));
+export function pickUp({ duties, inTurn }: Plan, comers: readonly Comer[]): PickUp {
+  const met: Comer[] = [];
   const blocks: Block[] = [];
   const idle: IdleBlocker[] = [];
-  for (const duty of [...duties].sort(compareBy(turnOf))) {
-    const [taken] = candidates(duty, [...left.values()], facts);
-    if (taken === undefined) {
+  for (const duty of inTurn) {
+    const taken = firstFor(duty, comers, met);
+    if (taken === null) {
       idle.push(idleBlocker(duty));
       continue;
     }
-    left.delete(taken.role);
-    blocks.push(blockOf(duty, taken));
+    met.push(taken);
+    blocks.push(blockOf(duty, taken.rusher));
   }
-  const unblocked = rushers
-    .filter((rusher) => left.has(rusher.role))
-    .map((rusher) => freeRusher(rusher, duties, blocks, facts));
-  return { blocks, unblocked, idle };
+  const left = comers.filter((comer) => !met.includes(comer));
+  return { blocks, unblocked: left.map((comer) => freeRusher(comer, duties, blocks)), idle };
 }
 
-/** Men are followed, then gaps are held, then the backs look. */
-function turnOf(duty: Duty): number {
-  return duty.kind === 'man' ? 0 : duty.kind === 'gap' ? 1 : 2;
+/** Whom a duty takes of those who are not met yet. */
+function firstFor(duty: Duty, comers: readonly Comer[], met: readonly Comer[]): Comer | null {
+  let first: Comer | null = null;
+  for (const comer of comers) {
+    if (met.includes(comer) || !mayTake(duty, comer)) continue;
+    if (first === null || orderOf(duty)(comer, first) < 0) first = comer;
+  }
+  return first;
 }
 
-/** The rushers a duty could take, the one it takes first. */
-function candidates(duty: Duty, left: readonly Rusher[], facts: LookFacts): readonly Rusher[] {
-  const letterRank = (rusher: Rusher): number => GAP_LETTERS.indexOf(rusher.endGap.letter);
-  const way = (rusher: Rusher): number => wayToGap(rusher, facts);
-  const id = (rusher: Rusher): string => rusher.role;
+/** Whether a duty is for a man who comes there. */
+function mayTake(duty: Duty, { rusher, end }: Comer): boolean {
   switch (duty.kind) {
     case 'man':
-      return left.filter((rusher) => rusher.role === duty.man);
-    case 'gap': {
-      const rank = (rusher: Rusher): number => duty.gaps.indexOf(gapIndex(rusher.endGap, facts));
-      return left.filter((rusher) => rank(rusher) >= 0).sort(compareBy(rank, orderRank, way, id));
-    }
+      return rusher.role === duty.man;
+    case 'gap':
+      return duty.gaps.includes(end);
     case 'scan':
-      return left.filter((rusher) => rusher.endGap.side === duty.side).sort(compareBy(letterRank, orderRank, way, id));
-    case 'scan-as-aligned': {
-      const outward = (rusher: Rusher): number => rusher.from.x * (duty.first === 'right' ? 1 : -1);
-      return left
-        .filter((rusher) => duty.side === null || outward(rusher) >= 0)
-        .sort(
-          compareBy(
-            (rusher) => thousandths(Math.abs(rusher.from.x)),
-            (rusher) => thousandths(-outward(rusher)),
-            orderRank,
-            (rusher) => thousandths(rusher.from.y),
-            id,
-          ),
-        );
-    }
+      return rusher.endGap.side === duty.side;
+    case 'scan-as-aligned':
+      return duty.side === null || rusher.from.x * signOf(duty.first) >= 0;
   }
 }
+
+/** Which of several a duty takes first. */
+function orderOf(duty: Duty): (a: Comer, b: Comer) => number {
+  switch (duty.kind) {
+    case 'man':
+    case 'scan':
+      return compareBy(({ outward }) => outward, ...WITHIN_A_GAP);
+    case 'gap':
+      return compareBy(({ end }) => duty.gaps.indexOf(end), ...WITHIN_A_GAP);
+    case 'scan-as-aligned':
+      return compareBy(
+        ({ rusher }) => thousandths(Math.abs(rusher.from.x)),
+        ({ rusher }) => thousandths(-rusher.from.x * signOf(duty.first)),
+        ({ turn }) => turn,
+        ({ rusher }) => thousandths(rusher.from.y),
+        ({ rusher }) => rusher.role,
+      );
+  }
+}
+
+const WITHIN_A_GAP = [({ turn }: Comer) => turn, ({ way }: Comer) => way, ({ rusher }: Comer) => rusher.role] as const;
 
 function blockOf(duty: Duty, rusher: Rusher): Block {
   const data = {
@@ -113,15 +109,13 @@ function idleBlocker(duty: Duty): IdleBlocker {
 }
 
 /** Why nobody has him: whoever could take him has another man, or nobody is told to. */
-function freeRusher(
-  rusher: Rusher,
-  duties: readonly Duty[],
-  blocks: readonly Block[],
-  facts: LookFacts,
-): UnblockedRusher {
-  const busy = duties
-    .filter((duty) => candidates(duty, [rusher], facts).length > 0)
-    .flatMap((duty) => blocks.find((block) => block.blocker === duty.blocker)?.because ?? []);
+function freeRusher(comer: Comer, duties: readonly Duty[], blocks: readonly Block[]): UnblockedRusher {
+  const { rusher } = comer;
+  const busy: Because[] = [];
+  for (const duty of duties) {
+    const block = mayTake(duty, comer) ? blocks.find((each) => each.blocker === duty.blocker) : undefined;
+    if (block !== undefined) busy.push(block.because);
+  }
   const reasons = busy.length > 0 ? busy : [fact('no blocker is told to take him')];
   const data = { rusher: datum.role(rusher.role), gap: datum.gap(rusher.endGap) };
   return {

@@ -1,11 +1,12 @@
-import { compareBy, remembered } from '../../../base/index.ts';
+import { compareBy, ok, remembered, type Result } from '../../../base/index.ts';
 import { because, datum, fact } from '../../because.ts';
 import { signOf } from '../../facts/surface.ts';
 import { opposite } from '../../resolve/sides.ts';
 import type { Because, LookFacts, PlayerId, RoleId } from '../../types/index.ts';
 import { SIDES, type Side } from '../../vocabulary.ts';
 import { gapAt, gapsToward, thousandths, type RowBody } from '../row.ts';
-import type { Crew } from './crew.ts';
+import type { Stand } from '../stand.ts';
+import { crewOf, type Crew } from './crew.ts';
 import { boxThreats, covered, pairInOrder } from './cover.ts';
 import type { ProtectionScheme, Threat } from './types.ts';
 
@@ -27,8 +28,15 @@ export type Duty = {
   | { readonly kind: 'scan-as-aligned'; readonly side: Side | null; readonly first: Side }
 );
 
+/** What every blocker is told. */
+export interface Plan {
+  readonly duties: readonly Duty[];
+  /** The same in the turn in which they look for their men. */
+  readonly inTurn: readonly Duty[];
+}
+
 /** What a plan is made from. */
-export interface PlanInput {
+interface PlanInput {
   readonly facts: LookFacts;
   readonly scheme: ProtectionScheme;
   readonly crew: Crew;
@@ -37,25 +45,23 @@ export interface PlanInput {
 
 /**
  * What every blocker is told, by the scheme. It is set against where the defenders stand and not against who comes, so the
- * same plan serves every pressure out of a front.
+ * same plan serves every pressure out of a front. Refused where the look lacks somebody the protection keeps in.
  */
-export function plan(input: PlanInput): readonly Duty[] {
-  const plans = plansOf(input.facts, input.scheme);
-  let stand = '';
-  for (const { role, x, y } of input.defenders) stand += `${role} ${x} ${y} `;
-  let known = plans.get(stand);
-  if (known === undefined) {
-    if (plans.size >= MOST_PLANS) plans.clear();
-    plans.set(stand, (known = planOnce(input)));
-  }
-  return known;
+export const plan = remembered(planOnce);
+
+function planOnce({ facts, men }: Stand, scheme: ProtectionScheme): Result<Plan, Because> {
+  const crew = crewOf(facts, scheme);
+  if (!crew.ok) return crew;
+  const duties = dutiesOf({ facts, scheme, crew: crew.value, defenders: men });
+  return ok({ duties, inTurn: duties.toSorted(compareBy(turnOf)) });
 }
 
-/** The plans that are known in one look, by where the defenders stand. So many are kept at most; then it begins again. */
-const plansOf = remembered((_facts: LookFacts, _scheme: ProtectionScheme): Map<string, readonly Duty[]> => new Map());
-const MOST_PLANS = 100;
+/** Men are followed, then gaps are held, then the backs look. */
+function turnOf(duty: Duty): number {
+  return duty.kind === 'man' ? 0 : duty.kind === 'gap' ? 1 : 2;
+}
 
-function planOnce(input: PlanInput): readonly Duty[] {
+function dutiesOf(input: PlanInput): readonly Duty[] {
   switch (input.scheme.scheme) {
     case 'half-slide':
       return halfSlide(input);

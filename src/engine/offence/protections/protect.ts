@@ -2,13 +2,14 @@ import { ok } from '../../../base/index.ts';
 import { because, datum, fact } from '../../because.ts';
 import type { ProtectionSchemeName } from '../../offenceVocabulary.ts';
 import type { ProtectionPicture } from '../../types/index.ts';
-import { crewOf } from './crew.ts';
+import type { Stand } from '../stand.ts';
+import { comersOf, type Comer } from './comers.ts';
 import { hotRule } from './hot.ts';
 import { mismatches } from './mismatches.ts';
 import { passOffs } from './passOff.ts';
 import { pickUp } from './pickUp.ts';
 import { plan } from './plan.ts';
-import type { ProtectionInput, ProtectionResult } from './types.ts';
+import type { ProtectionInput, ProtectionResult, ProtectionScheme } from './types.ts';
 
 const SCHEME_WORDS: Readonly<Record<ProtectionSchemeName, string>> = {
   'half-slide': 'half slide',
@@ -23,33 +24,40 @@ const SCHEME_WORDS: Readonly<Record<ProtectionSchemeName, string>> = {
  * the defenders, or comes to a gap this look has not, is a broken promise.
  * Sources: beside each scheme in `plan`, and "It Really Isn't That Simple", Blitzology, 2020 (the strict rule).
  */
-export function protect(input: ProtectionInput): ProtectionResult {
-  const { facts, scheme, defenders, rushers } = input;
+export function protect({ facts, scheme, defenders, rushers }: ProtectionInput): ProtectionResult {
   const strayed = rushers.find((rusher) => defenders.every((man) => man.role !== rusher.role));
   if (strayed !== undefined) throw new Error(`Rusher ${strayed.role} is not among the defenders`);
-  const crew = crewOf(facts, scheme);
-  if (!crew.ok) return crew;
-  const duties = plan({ facts, scheme, crew: crew.value, defenders });
-  const met = pickUp(duties, rushers, facts);
+  return meet({ facts, men: defenders }, scheme, comersOf(rushers, facts));
+}
+
+/** The same for a stand that is asked about again and again, and for those of it who come. */
+export function meet(stand: Stand, scheme: ProtectionScheme, comers: readonly Comer[]): ProtectionResult {
+  const planned = plan(stand, scheme);
+  if (!planned.ok) return planned;
+  const { duties } = planned.value;
+  const met = pickUp(planned.value, comers);
   return ok({
-    ...met,
-    passOff: passOffs(duties, met, rushers, facts),
-    mismatches: mismatches(duties, met.blocks, rushers, defenders, facts),
+    blocks: met.blocks,
+    unblocked: met.unblocked,
+    idle: met.idle,
+    passOff: passOffs(duties, met, comers),
+    mismatches: mismatches(duties, met.blocks, comers),
     hot: hotRule(met, duties, scheme),
-    because: summary(input, duties.length, met),
+    because: summary(scheme, duties.length, comers.length, met),
   });
 }
 
 function summary(
-  { scheme, rushers }: ProtectionInput,
+  scheme: ProtectionScheme,
   blockers: number,
+  rushers: number,
   met: Pick<ProtectionPicture, 'blocks' | 'unblocked' | 'idle'>,
 ): ProtectionPicture['because'] {
   const data = {
     scheme: datum.word(SCHEME_WORDS[scheme.scheme]),
     side: datum.side(scheme.slideSide),
     blockers: datum.number(blockers),
-    rushers: datum.number(rushers.length),
+    rushers: datum.number(rushers),
     free: datum.number(met.unblocked.length),
   };
   const reasons = [...met.blocks, ...met.unblocked, ...met.idle].map((each) => each.because);

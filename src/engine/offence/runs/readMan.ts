@@ -1,4 +1,4 @@
-import { compareBy } from '../../../base/index.ts';
+import { compareBy, firstInOrder } from '../../../base/index.ts';
 import { signOf } from '../../facts/surface.ts';
 import type { ManRule, RoleId, RunPicture, Yards } from '../../types/index.ts';
 import { isAtLine, LINEBACKER_DEPTH, thousandths } from '../row.ts';
@@ -17,16 +17,22 @@ export function findMan(rule: ManRule, defenders: readonly Threat[]): RoleId | n
   const atLine = (man: Threat): boolean => isAtLine(man) && outward(man) <= rule.reach;
   const counted = defenders
     .filter((man) => thousandths(outward(man)) >= thousandths(near) && man.y <= LINEBACKER_DEPTH)
-    .filter((man) => (isAtLine(man) ? atLine(man) : !rule.atLineOnly))
-    .sort(
-      compareBy(
-        (man) => (atLine(man) ? 0 : 1),
-        (man) => thousandths(outward(man)),
-        (man) => thousandths(man.y),
-        (man) => man.role,
-      ),
-    );
-  return counted[rule.which === 'first' ? 0 : 1]?.role ?? null;
+    .filter((man) => (isAtLine(man) ? atLine(man) : !rule.atLineOnly));
+  const order = compareBy<Threat>(
+    (man) => (atLine(man) ? 0 : 1),
+    (man) => thousandths(outward(man)),
+    (man) => thousandths(man.y),
+    (man) => man.role,
+  );
+  const first = firstInOrder(counted, order);
+  const found =
+    rule.which === 'first'
+      ? first
+      : firstInOrder(
+          counted.filter((man) => man !== first),
+          order,
+        );
+  return found?.role ?? null;
 }
 
 /** The defender who is read in this run, by where the defence stands; null where the run reads nobody or nobody is there. */
