@@ -21,7 +21,7 @@ test('a dragged man changes techniques and verdict while he is still in hand', a
   await test.step('the end, dragged outside the tackle, is another technique while he is still in hand', async () => {
     await expect(screen.jobOf('Left end')).toContainText('4i left');
     await unfold(page, 'All eleven');
-    await screen.jobOf('Left end').getByRole('button').click();
+    await screen.jobOf('Left end').locator('.man-button').click();
     const from = await spotOf(page);
     const start = await pixelOf(page, from.x, from.depth);
     const end = await pixelOf(page, from.x - 0.75, from.depth);
@@ -69,6 +69,23 @@ test('pointing at a finding lights it on the field, and why it matters can be re
   expect(await canvas.screenshot()).not.toEqual(before);
   await finding.getByText('Why', { exact: false }).last().click();
   await expect(finding.locator('.why-tree').first()).toBeVisible();
+});
+
+test('why a lineman is told two jobs is read across the whole table, not down a cell', async ({ page }) => {
+  await openApp(page);
+  const table = page.locator('.lineman-table');
+  const why = table.getByRole('button', { name: 'Why for the Nose' });
+  await why.click();
+  const reasons = table.locator('.why-row li');
+  await expect(reasons.first()).toContainText('A lineman is told two things');
+  const deepest = table
+    .locator('.why-row li')
+    .filter({ hasText: /^The ball is in the middle of the field$/ })
+    .first();
+  const width = (await table.boundingBox())?.width ?? 0;
+  expect((await deepest.boundingBox())?.width).toBeGreaterThan(0.6 * width);
+  await why.click();
+  await expect(reasons).toHaveCount(0);
 });
 
 test('a man can be placed with two clicks, without dragging', async ({ page }) => {

@@ -1,7 +1,7 @@
 import type { ReactElement } from 'react';
 import type { RoleId } from '../../engine/index.ts';
 import type { JobRow } from '../../report/index.ts';
-import { WhyFold } from '../parts/Why.tsx';
+import { useWhyRow } from './useWhyRow.tsx';
 
 interface Props {
   readonly rows: readonly JobRow[];
@@ -26,24 +26,39 @@ export function JobTable({ rows, placedBy, selected, onSelect }: Props): ReactEl
       </thead>
       <tbody>
         {rows.map((row) => (
-          <tr key={row.role} className={row.role === selected ? 'is-selected' : undefined} data-role={row.role}>
-            <th scope="row">
-              <button type="button" className="man-button" onClick={() => onSelect(row.role)}>
-                <span className="letter">{row.letter}</span> <span className="man-name">{row.name}</span>
-              </button>
-              <span className="aligns">
-                {row.aligns}, {placedBy(row.role)}
-              </span>
-            </th>
-            <td>{row.run}</td>
-            <td>{row.pass}</td>
-            <td>
-              {row.toldBy}
-              <WhyFold of={`for the ${row.name}`} reasons={[row.why]} />
-            </td>
-          </tr>
+          <Row key={row.role} row={row} placedBy={placedBy} selected={row.role === selected} onSelect={onSelect} />
         ))}
       </tbody>
     </table>
+  );
+}
+
+interface RowProps extends Pick<Props, 'placedBy' | 'onSelect'> {
+  readonly row: JobRow;
+  readonly selected: boolean;
+}
+
+function Row({ row, placedBy, selected, onSelect }: RowProps): ReactElement {
+  const className = selected ? 'is-selected' : undefined;
+  const why = useWhyRow({ of: `for the ${row.name}`, reasons: [row.why], columns: 4, className });
+  return (
+    <>
+      <tr className={className} data-role={row.role}>
+        <th scope="row">
+          <button type="button" className="man-button" onClick={() => onSelect(row.role)}>
+            <span className="letter">{row.letter}</span> <span className="man-name">{row.name}</span>
+          </button>
+          <span className="aligns">
+            {row.aligns}, {placedBy(row.role)}
+          </span>
+        </th>
+        <td>{row.run}</td>
+        <td>{row.pass}</td>
+        <td>
+          {row.toldBy} {why.button}
+        </td>
+      </tr>
+      {why.row}
+    </>
   );
 }

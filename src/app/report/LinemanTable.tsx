@@ -2,7 +2,7 @@ import type { ReactElement } from 'react';
 import type { CombinedStatus, Verdict } from '../../engine/index.ts';
 import type { PairRow } from '../../report/index.ts';
 import { VerdictMark } from '../parts/VerdictMark.tsx';
-import { WhyFold } from '../parts/Why.tsx';
+import { useWhyRow } from './useWhyRow.tsx';
 
 /** The mark of a lineman's verdict; null where there is nothing to look at. */
 const MARKS: Readonly<Record<CombinedStatus, Verdict | null>> = {
@@ -53,19 +53,24 @@ export function LinemanTable({ rows, first, second }: Props): ReactElement {
 
 function Row({ row, paired }: { readonly row: PairRow; readonly paired: boolean }): ReactElement {
   const mark = MARKS[row.status];
+  const className = `lineman lineman-${row.status}`;
+  const why = useWhyRow({ of: `for the ${row.name}`, reasons: [row.why], columns: paired ? 4 : 3, className });
   return (
-    <tr className={`lineman lineman-${row.status}`} data-role={row.role}>
-      <th scope="row">
-        <span className="letter">{row.letter}</span> <span className="man-name">{row.name}</span>
-      </th>
-      <td>{row.first}</td>
-      {paired && <td>{row.second}</td>}
-      <td>
-        <span className="verdict-word">
-          {mark !== null && <VerdictMark verdict={mark} size={16} />} {row.verdict}
-        </span>
-        <WhyFold of={`for the ${row.name}`} reasons={[row.why]} />
-      </td>
-    </tr>
+    <>
+      <tr className={className} data-role={row.role}>
+        <th scope="row">
+          <span className="letter">{row.letter}</span> <span className="man-name">{row.name}</span>
+        </th>
+        <td>{row.first}</td>
+        {paired && <td>{row.second}</td>}
+        <td>
+          <span className="verdict-word">
+            {mark !== null && <VerdictMark verdict={mark} size={16} />} {row.verdict}
+          </span>
+          {why.button}
+        </td>
+      </tr>
+      {why.row}
+    </>
   );
 }
