@@ -8,11 +8,14 @@ export interface Stand {
   readonly men: readonly Threat[];
 }
 
+/** A man of whom it is only asked where he stands. */
+type Standing = Pick<Assignment, 'aligned'>;
+
 /**
  * Where the eleven stand in a look. It is the very same stand whenever they stand alike, so that what the offence plans against
  * it can be remembered, whatever the call.
  */
-export function standOf(assignments: readonly Assignment[], facts: LookFacts): Stand {
+export function standOf(assignments: readonly Standing[], facts: LookFacts): Stand {
   const stands = standsIn(facts);
   const mark = markOf(assignments);
   const known = stands.get(mark);
@@ -29,13 +32,13 @@ const standsIn = remembered((_facts: LookFacts): Map<number, Stand> => new Map()
 const MOST_STANDS = 100;
 
 /** A number that is nearly always another where men stand elsewhere. */
-function markOf(assignments: readonly Assignment[]): number {
+function markOf(assignments: readonly Standing[]): number {
   let mark = 0;
   for (const { aligned } of assignments) mark = mark * 7 + aligned.x + 3 * aligned.y;
   return mark;
 }
 
-function isStand({ men }: Stand, assignments: readonly Assignment[]): boolean {
+function isStand({ men }: Stand, assignments: readonly Standing[]): boolean {
   if (men.length !== assignments.length) return false;
   return men.every((man, index) => {
     const aligned = assignments[index]?.aligned;

@@ -34,7 +34,7 @@ export function fittersOf({ facts, men }: Stand, floating: readonly FloatingGap[
 }
 
 /** Whether a man has no gap of his own and does not rush. */
-export function isFree({ run, pass }: Assignment): boolean {
+export function isFree({ run, pass }: Pick<Assignment, 'run' | 'pass'>): boolean {
   return run.gaps.length === 0 && pass.kind !== 'rush' && pass.kind !== 'contain';
 }
 
