@@ -10,6 +10,7 @@ export {
   applySuggestions,
   editedParts,
   isCallEdit,
+  shareEdits,
   type CallEdit,
   type EditPlace,
 } from './commands/edits.ts';

@@ -17,6 +17,7 @@ import {
   editedParts,
   isCallEdit,
   partsOf,
+  shareEdits,
   standInCall,
   type AppStore,
   type Commit,
@@ -165,5 +166,35 @@ describe('an edit', () => {
     const after = valueOf(applySuggestion(demo(), { edit, ...place }));
     const front = after.fronts.find(({ id }) => id === call.front);
     expect(front?.byHand.at(-1)).toStrictEqual({ look: edit.look.id, role, x: 1.25, y: 0.75 });
+  });
+});
+
+describe('where suggested edits belong', () => {
+  const playbook = demo();
+  const call = firstOf(playbook.calls);
+  const rushers: Edit = { kind: 'rushers', count: 7 };
+  const turn: Edit = { kind: 'turn', turn: 'opposite' };
+  const elsewhere: Edit = { kind: 'leave-out', which: 'first', pressure: call.first, look: firstOf(playbook.looks) };
+  const board = standInCall(demoStore().get().board, call);
+
+  it('all of them to the playbook, where the call is kept as it is on the board', () => {
+    const edits = [rushers, elsewhere, turn];
+    expect(shareEdits({ playbook, board }, edits)).toEqual({ parts: null, rest: edits });
+  });
+
+  it.each([
+    ['has been changed since it was kept', { ...board, rushers: 6 }],
+    ['never was kept', { ...board, call: null }],
+  ])('those of a call that %s to the board, one after the other; the rest to the playbook', (_words, changed) => {
+    const { parts, rest } = shareEdits({ playbook, board: changed }, [rushers, elsewhere, turn]);
+    expect(parts).toEqual({ ...partsOf(changed), rushers: 7, turn: 'opposite' });
+    expect(rest).toEqual([elsewhere]);
+  });
+
+  it('the board is left alone where they change nothing of the call', () => {
+    expect(shareEdits({ playbook, board: { ...board, call: null } }, [elsewhere])).toEqual({
+      parts: null,
+      rest: [elsewhere],
+    });
   });
 });

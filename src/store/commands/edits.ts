@@ -9,8 +9,9 @@ import {
   type Front,
   type FrontId,
 } from '../../engine/index.ts';
+import { partsOf, sameParts } from '../board.ts';
 import type { CommandProblem } from '../problems.ts';
-import type { CallParts } from '../types.ts';
+import type { AppState, CallParts } from '../types.ts';
 import { withCall } from './calls.ts';
 import { withEntry } from './lists.ts';
 import { keptPoint } from './points.ts';
@@ -35,6 +36,23 @@ export function editedParts<Parts extends CallParts>(parts: Parts, edit: CallEdi
     case 'rushers':
       return { ...parts, rushers: edit.count };
   }
+}
+
+/**
+ * Where suggested edits belong. A call that is not kept the way it is called stands in no playbook, so what they change of it
+ * is changed on the board: `parts` are those of the board then, else null. The rest changes the playbook.
+ */
+export function shareEdits(
+  { playbook, board }: Pick<AppState, 'playbook' | 'board'>,
+  edits: readonly Edit[],
+): { readonly parts: CallParts | null; readonly rest: readonly Edit[] } {
+  const kept = playbook.calls.find(({ id }) => id === board.call);
+  const ofCall = edits.filter(isCallEdit);
+  if (ofCall.length === 0 || (kept !== undefined && sameParts(kept, board))) return { parts: null, rest: edits };
+  return {
+    parts: ofCall.reduce(editedParts<CallParts>, partsOf(board)),
+    rest: edits.filter((edit) => !isCallEdit(edit)),
+  };
 }
 
 /** Where an edit is made: in that kept call, if it is one of the call, and in that front, if it stands somebody somewhere. */
