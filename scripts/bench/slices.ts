@@ -16,6 +16,7 @@ export async function benchSlices(playbook: Playbook): Promise<Part> {
   let [from, stopAt] = [begun, Infinity];
   const { done } = answerInSlices({
     grid: gridOf(opened, { kind: 'calls' }),
+    isMine: () => true,
     judge: judge.judge,
     now: () => performance.now(),
     letNewerIn: async () => {

@@ -9,5 +9,6 @@ export { summarise } from './summary.ts';
 export { createMenuJudge, summaryOf, type MenuJudge } from './judge.ts';
 export { keepSame } from './keepSame.ts';
 export { createNumbers, keysOf, type KeyOf, type NumberOf } from './keys.ts';
+export { shareLooks, type LookShares } from './shares.ts';
 export { linesOf, type MenuLine } from './lines.ts';
 export { createWorkOrder, type WorkOrder } from './workOrder.ts';

@@ -1,19 +1,24 @@
 /** A grid is answered in slices: none is long, a cancel is heard after one, and all is told. Time is counted, not measured. */
 import { describe, expect, it } from 'vitest';
 import { answerInSlices, SLICE_MS, TELL_MS } from '../../src/app/menu/answering.ts';
-import { gridOf, sizeOfGrid } from '../../src/menu/index.ts';
+import { gridOf, sizeOfGrid, type MenuCase } from '../../src/menu/index.ts';
 import { demo } from '../store/demo.ts';
 
 const grid = gridOf(demo(), { kind: 'calls' });
 const size = sizeOfGrid(grid);
 
 /** A clock that goes on only while cases are judged; what each case costs is given. */
-function run(cost: (asked: number) => number, wanted: (slices: number) => boolean = () => true) {
+function run(
+  cost: (asked: number) => number,
+  wanted: (slices: number) => boolean = () => true,
+  mine: (menuCase: MenuCase) => boolean = () => true,
+) {
   let [time, asked, begun, last] = [0, 0, 0, 0];
   const slices: { readonly ms: number; readonly cases: number }[] = [];
   const told: { readonly at: readonly number[]; readonly answers: readonly number[]; readonly time: number }[] = [];
   const answers = answerInSlices({
     grid,
+    isMine: mine,
     judge: () => {
       time += cost(asked);
       asked += 1;
@@ -77,10 +82,27 @@ describe('answering in slices', () => {
     expect(told.length).toBeGreaterThanOrEqual(time() / (TELL_MS + SLICE_MS) - 1);
   });
 
+  it('cases of somebody else are passed over, also when they are in sight', async () => {
+    const look = grid.columns[2]?.id;
+    const mine = run(
+      () => 1,
+      () => true,
+      (menuCase) => menuCase.look.id === look,
+    );
+    mine.prefer([0, 1], [0, 1]);
+    expect(await mine.done).toBe(true);
+    const at = mine.told.flatMap((each) => each.at);
+    expect(at).toEqual(
+      Array.from({ length: size }, (_, index) => index).filter((index) => grid.caseAt(index)?.look.id === look),
+    );
+    expect(mine.asked()).toBe(size / grid.columns.length);
+  });
+
   it('what comes into sight is answered next', async () => {
     let asked = 0;
     const answers = answerInSlices({
       grid,
+      isMine: () => true,
       judge: () => (asked += 1),
       now: () => asked,
       letNewerIn: () => {

@@ -21,7 +21,7 @@ function smallMenu(): string {
   });
 }
 
-async function openMenu(page: Page, playbook: 'small' | 'whole' = 'small'): Promise<void> {
+async function openMenu(page: Page, playbook: 'small' | 'whole' | 'kept' = 'small'): Promise<void> {
   await openApp(page);
   if (playbook === 'small') {
     await page
@@ -179,6 +179,30 @@ test('checking can be stopped and gone on with', async ({ page }) => {
   await page.getByRole('button', { name: 'Stop', exact: true }).click();
   await page.getByLabel('Calls against looks', { exact: true }).check();
   await expect(page.locator('.menu-progress')).toContainText('Checking');
+});
+
+test('two workers find what one finds', async ({ page }) => {
+  test.slow();
+  /** Everything the grid says, and by how many workers, on a machine of so many cores. */
+  const found = async (cores: number, playbook: 'small' | 'kept') => {
+    await page.addInitScript((hardwareConcurrency) => {
+      Object.defineProperty(navigator, 'hardwareConcurrency', { configurable: true, value: hardwareConcurrency });
+    }, cores);
+    await openMenu(page, playbook);
+    await whenChecked(page);
+    const names = await Promise.all(page.workers().map((worker) => worker.evaluate(() => self.name)));
+    const workers = names.filter((name) => name === 'menu').length;
+    const tally = await page.locator('.tally li').allTextContents();
+    const cells = await page
+      .getByRole('gridcell')
+      .evaluateAll((all) => all.map((each) => each.getAttribute('aria-label')));
+    return { workers, tally, cells, checked: await page.locator('.menu-progress').textContent() };
+  };
+  const byOne = await found(1, 'small');
+  const byTwo = await found(3, 'kept');
+  expect(byOne.cells).toHaveLength(6 * 8);
+  expect([byOne.workers, byTwo.workers]).toEqual([1, 2]);
+  expect({ ...byTwo, workers: 1 }).toEqual(byOne);
 });
 
 test('what changed between two calls is told room by room', async ({ page }) => {

@@ -9,6 +9,8 @@ export const TELL_MS = 200;
 /** What answering a grid takes; the clock and the waiting come from outside, so that a test can hold them. */
 export interface Answering {
   readonly grid: Grid;
+  /** Whether the case is to be answered here; the others belong to somebody else and are passed over. */
+  readonly isMine: (menuCase: MenuCase) => boolean;
   /** The number of the case's summary. */
   readonly judge: (menuCase: MenuCase) => number;
   /** Milliseconds from any fixed moment. */
@@ -23,11 +25,11 @@ export interface Answering {
 /** A grid being answered: what comes first can still be changed. */
 export interface Answers {
   readonly prefer: WorkOrder['prefer'];
-  /** True when every case is answered, false when it was dropped. */
+  /** True when every own case is answered, false when it was dropped. */
   readonly done: Promise<boolean>;
 }
 
-/** Answers a grid in short slices until all is told or it is no longer wanted. */
+/** Answers the own cases of a grid in short slices until all is told or it is no longer wanted. */
 export function answerInSlices(answering: Answering): Answers {
   const order = createWorkOrder(answering.grid);
   return { prefer: order.prefer, done: answerAll(answering, order) };
@@ -51,14 +53,19 @@ async function answerAll(answering: Answering, order: WorkOrder): Promise<boolea
 }
 
 /** One slice: it ends when another case as dear as the dearest of it would not fit. False: nothing is left. */
-function workOneSlice({ grid, judge, now }: Answering, order: WorkOrder, at: number[], answers: number[]): boolean {
+function workOneSlice(
+  { grid, isMine, judge, now }: Answering,
+  order: WorkOrder,
+  at: number[],
+  answers: number[],
+): boolean {
   const begun = now();
   let [last, dearest] = [begun, 0];
   while (last + dearest - begun < SLICE_MS) {
     const next = order.next();
     if (next === null) return false;
     const menuCase = grid.caseAt(next);
-    if (menuCase === null) continue;
+    if (menuCase === null || !isMine(menuCase)) continue;
     at.push(next);
     answers.push(judge(menuCase));
     const time = now();

@@ -107,7 +107,7 @@ export function createMenuBook(start: () => GridWorker): MenuBook {
     stop: () => {
       if (state?.progress.kind !== 'working') return;
       number += 1;
-      started().postMessage({ kind: 'cancel', number });
+      started().postMessage({ kind: 'cancel' });
       set({ ...state, progress: { kind: 'stopped' } });
     },
     goOn: () => {

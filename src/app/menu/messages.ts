@@ -1,7 +1,8 @@
 import type { Playbook } from '../../document/index.ts';
+import type { LookId } from '../../engine/index.ts';
 import type { GridKind, Summary } from '../../menu/index.ts';
 
-/** What the menu's worker is asked. The number grows with every question; answers carry it. */
+/** What whoever answers the menu is asked. The number grows with every question; answers carry it. */
 export type Asked =
   /** The whole grid of this version of the playbook; what was asked before is dropped. */
   | { readonly kind: 'grid'; readonly number: number; readonly playbook: Playbook; readonly grid: GridKind }
@@ -13,9 +14,14 @@ export type Asked =
       readonly columns: readonly number[];
     }
   /** Drop what was asked. */
-  | { readonly kind: 'cancel'; readonly number: number };
+  | { readonly kind: 'cancel' };
 
-/** What it answers, as it works. */
+/** What one of several workers is asked: of a grid only the cases in its own looks, the others answer the rest. */
+export type ShareAsked =
+  | Exclude<Asked, { readonly kind: 'grid' }>
+  | (Extract<Asked, { readonly kind: 'grid' }> & { readonly looks: readonly LookId[] });
+
+/** What is answered, as the work goes on. */
 export type Told =
   /** The answers to the cases `at`, by number of summary; and the summaries that no earlier message has brought. */
   | {
@@ -25,13 +31,13 @@ export type Told =
       readonly answers: Int32Array;
       readonly summaries: readonly Summary[];
     }
-  /** Everything is answered; `worked` of the cases had to be worked out, the others were known. */
+  /** Everything that was asked is answered; `worked` of the cases had to be worked out, the others were known. */
   | { readonly kind: 'done'; readonly number: number; readonly worked: number }
   /** The program has a fault. */
   | { readonly kind: 'failed'; readonly number: number; readonly reason: string };
 
-/** The part of a worker that is needed here. */
-export interface GridWorker {
-  readonly postMessage: (message: Asked) => void;
+/** Who answers grids: the part of a worker that is needed here. */
+export interface GridWorker<Question = Asked> {
+  readonly postMessage: (message: Question) => void;
   readonly addEventListener: (type: 'message', listener: (event: { readonly data: Told }) => void) => void;
 }

@@ -5,7 +5,7 @@ import { browserIdle, createKeeping, type Keeping } from '../files/keeping.ts';
 import { askForTurn } from '../files/lock.ts';
 import { createSaver, type Saver } from '../files/saver.ts';
 import { createMenuBook } from '../menu/menuBook.ts';
-import { startGridWorker } from '../menu/startWorker.ts';
+import { startGridWorkers } from '../menu/startWorkers.ts';
 import { startSearcher } from '../suggest/searcher.ts';
 import { createSuggester } from '../suggest/suggester.ts';
 import { now } from './clock.ts';
@@ -45,7 +45,7 @@ export async function start(): Promise<Started> {
     settled: createSettled(store, BROWSER_LATER),
     analyst: createAnalyst(),
     suggester: createSuggester(startSearcher),
-    menu: createMenuBook(startGridWorker),
+    menu: createMenuBook(startGridWorkers),
     saver,
     notices,
     inFile: inFileFrom(kept === null ? playbook : null),
