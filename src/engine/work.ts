@@ -1,20 +1,16 @@
 import { compareBy } from '../base/index.ts';
 import { align, standAt } from './align/align.ts';
 import { combineMan, eitherMan } from './combine/combine.ts';
-import { assign } from './complete/columns.ts';
-import { ownGaps, type Man } from './complete/ownGaps.ts';
-import { answerReceivers, countPass } from './cover/answers.ts';
-import { fillZones } from './cover/fillZones.ts';
+import type { Man } from './complete/ownGaps.ts';
 import { chooseHalf, choiceOf } from './eitherOr.ts';
 import { readLook } from './facts/readLook.ts';
-import { answerProtection, answerRun } from './offence/answers.ts';
+import { play, type Shell } from './play.ts';
 import { ownSide, resolvePressure, turnedSide } from './resolve/resolvePressure.ts';
 import type {
   Aligned,
   Analysis,
   Choice,
   Combined,
-  Coverage,
   Front,
   LookFacts,
   ResolvedPressure,
@@ -27,8 +23,22 @@ import { ROOMS, type Side } from './vocabulary.ts';
 /** An analysis before it is judged, for one moment of a look. */
 export type Worked = Omit<Analysis, 'findings' | 'undetermined' | 'verdict' | 'motion'>;
 
+/** A call as it is told in one moment of a look, stages 1 to 5: the sides of its pressures, the eleven with their tellings. */
+export interface Told extends Pick<Analysis, 'setup' | 'facts' | 'first' | 'second' | 'choice' | 'lean'> {
+  /** Line, linebackers, secondary, each from left to right. */
+  readonly men: readonly Man<Combined>[];
+  readonly shell: Shell;
+}
+
 /** Stages 1 to 6 for the look as given, its motion not run. */
 export function work(setup: Setup): Worked {
+  const { men, shell, ...told } = tell(setup);
+  const played = play(men, told, shell, told.lean);
+  return { ...played, ...told };
+}
+
+/** Stages 1 to 5 for the look as given, its motion not run. */
+function tell(setup: Setup): Told {
   const facts = readLook(setup.look, setup.level, setup.spot);
   const atRule = align(setup.front, setup.roles, facts, setup.look.id);
   const firstSide = ownSide(setup.first, facts, atRule);
@@ -49,24 +59,15 @@ export function work(setup: Setup): Worked {
           first,
           second,
         );
-  const shell = shellInForce(setup, ran, firstSide, secondSide);
-  const told = menInOrder(setup.front, atRule, facts, first, second, choice);
-  const { men, zones } = fillZones(told, shell.coverage, shell.side, facts);
-  const lean = leaningSide(firstSide, facts);
-  const gaps = ownGaps(men, facts, lean);
-  const assignments = men.map((man) => assign(man, gaps));
-  const defence = { facts, assignments, gaps };
   return {
-    ...defence,
     setup,
+    facts,
     first,
     second,
     choice,
-    zones,
-    answers: answerReceivers(assignments, facts, lean),
-    passCount: countPass(assignments),
-    runs: setup.look.runs.map((known) => answerRun(known, defence)),
-    protections: setup.look.protections.map((known) => answerProtection(known, defence)),
+    lean: leaningSide(firstSide, facts),
+    men: menInOrder(setup.front, atRule, facts, first, second, choice),
+    shell: shellInForce(setup, ran, firstSide, secondSide),
   };
 }
 
@@ -82,7 +83,7 @@ function shellInForce(
   ran: Choice['ran'] | null,
   firstSide: SideDecision,
   secondSide: SideDecision | null,
-): { readonly coverage: Coverage; readonly side: Side | null } {
+): Shell {
   const sideOf = (decision: SideDecision | null): Side | null => (decision?.kind === 'decided' ? decision.side : null);
   return ran === 'second' && setup.secondCoverage !== null
     ? { coverage: setup.secondCoverage, side: sideOf(secondSide) }
@@ -105,10 +106,10 @@ function menInOrder(
   first: ResolvedPressure,
   second: ResolvedPressure | null,
   choice: Choice | null,
-): readonly Man[] {
+): readonly Man<Combined>[] {
   const bases = new Map(front.roles.map((entry) => [entry.role, entry.base]));
   return [...atRule.values()]
-    .map((man): Man => {
+    .map((man): Man<Combined> => {
       const { id } = man.role;
       const base = bases.get(id);
       if (base === undefined) throw new Error(`Role ${id} stands in a front it is not part of`);

@@ -1,11 +1,11 @@
 import { because, datum, fact } from '../because.ts';
-import { defineCheck, type Report } from './defineCheck.ts';
+import { checkOfPlay, type Report } from './defineCheck.ts';
 
 /** Half the length of the ball, 11 in, in yards: the defence's edge of the neutral zone. */
 const NEUTRAL_ZONE_HALF = 0.155;
 
 /** A defender stands where he may not at the snap: in the neutral zone, or off the field. */
-export const alignIllegal = defineCheck({
+export const alignIllegal = checkOfPlay({
   id: 'align.illegal',
   title: 'A defender stands where he may not',
   severity: 'stop',
@@ -13,7 +13,7 @@ export const alignIllegal = defineCheck({
   source:
     'neutral zone: NFHS 7-1-5, NCAA 2-18-2-a, NFL 7-4-5; its depth is the length of the ball: NFL 3-18, NCAA 2-17',
   needsSide: false,
-  judge: (draft) =>
+  report: (draft) =>
     draft.assignments.flatMap(({ aligned }): readonly Report[] => {
       const who = aligned.role.id;
       const said = { who: datum.role(who) };

@@ -11,9 +11,9 @@ import {
   THROW_TIMES,
   type Move,
 } from '../move/index.ts';
-import type { Assignment, PlayerId, Point, Yards } from '../types/index.ts';
+import type { Played, PlayedMan, PlayerId, Point, Yards } from '../types/index.ts';
 import type { Zone } from '../vocabulary.ts';
-import { defineCheck, type Draft, type Report } from './defineCheck.ts';
+import { checkOfPlay, type Report } from './defineCheck.ts';
 
 /** A rush whose way to the line is longer comes too late to count on. The limit is from memory; its reason is the source below. */
 const FAR_RUSH: Yards = 10;
@@ -36,7 +36,7 @@ const QUICK_DEPTH: Yards = 6;
 const DEEP: readonly Zone[] = ['middle', 'third', 'half', 'quarter'];
 
 /** A man stands too far from his job for the time he has: a rush from depth, a zone or a receiver he cannot reach. */
-export const alignReach = defineCheck({
+export const alignReach = checkOfPlay({
   id: 'align.reach',
   title: 'A job too far from where he stands',
   severity: 'check',
@@ -44,7 +44,7 @@ export const alignReach = defineCheck({
   source:
     'do not blitz from depth: "5 Tips for Developing a Blitz", MatchQuarters; ball speed: "Does Ball Velocity Tell Us Anything About QB Success?", rotoviz.com, 2016; throw times from memory; every time is an estimate',
   needsSide: true,
-  judge: (draft) => {
+  report: (draft) => {
     const passer = likelySpot(draft.facts);
     if (passer === null) return [];
     const moves = movesOfDraft(draft);
@@ -56,7 +56,7 @@ export const alignReach = defineCheck({
   },
 });
 
-function tooFar(draft: Draft, assignment: Assignment, move: Move, passer: Point): Report | null {
+function tooFar(draft: Played, assignment: PlayedMan, move: Move, passer: Point): Report | null {
   const job = errandOf(assignment);
   switch (job?.kind) {
     case 'rush':
@@ -73,7 +73,7 @@ function tooFar(draft: Draft, assignment: Assignment, move: Move, passer: Point)
   }
 }
 
-function rushTooFar({ aligned, run }: Assignment, move: Move, passer: Point): Report | null {
+function rushTooFar({ aligned, run }: PlayedMan, move: Move, passer: Point): Report | null {
   const there = arrival(move, passer);
   const far = move.edge && aligned.y <= UP_ON_THE_LINE ? FAR_ROUND_THE_EDGE : FAR_RUSH;
   if (there === null || move.toGap === null || move.toGap <= far) return null;
@@ -96,7 +96,7 @@ function rushTooFar({ aligned, run }: Assignment, move: Move, passer: Point): Re
   };
 }
 
-function dropTooFar(draft: Draft, { aligned }: Assignment, move: Move, passer: Point, zone: Zone): Report | null {
+function dropTooFar(draft: Played, { aligned }: PlayedMan, move: Move, passer: Point, zone: Zone): Report | null {
   const middle = move.path.at(-1);
   if (middle === undefined) return null;
   const ball = caught(draft, passer, middle, DEEP.includes(zone) ? 'five-step' : 'quick');
@@ -119,8 +119,8 @@ function dropTooFar(draft: Draft, { aligned }: Assignment, move: Move, passer: P
 }
 
 function manTooFar(
-  draft: Draft,
-  { aligned }: Assignment,
+  draft: Played,
+  { aligned }: PlayedMan,
   move: Move,
   passer: Point,
   receiver: PlayerId,
@@ -150,6 +150,6 @@ function manTooFar(
 }
 
 /** Seconds after the snap when a throw of that kind is caught there. */
-function caught({ setup }: Draft, passer: Point, at: Point, thrown: 'quick' | 'five-step'): number {
+function caught({ setup }: Played, passer: Point, at: Point, thrown: 'quick' | 'five-step'): number {
   return THROW_TIMES[thrown] + distance(passer, at) / BALL_SPEEDS[setup.level];
 }

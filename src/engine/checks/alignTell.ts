@@ -1,19 +1,20 @@
+import type { Played } from '../types/index.ts';
 import { align } from '../align/align.ts';
 import { because, datum } from '../because.ts';
-import { defineCheck, type Draft } from './defineCheck.ts';
+import { checkOfPlay } from './defineCheck.ts';
 
 /** Yards a passer can see a man move without measuring: two steps (convention of ours). Less is a lineman's stagger. */
 const SEEN = 2;
 
 /** Men the pressure stands elsewhere before the snap, so far from their place in the front that the passer can see it. */
-export const alignTell = defineCheck({
+export const alignTell = checkOfPlay({
   id: 'align.tell',
   title: 'He shows it before the snap',
   severity: 'note',
   matters: 'A passer who sees him move knows where it comes from; move late, or show it every time.',
   source: 'keys a passer is told: "Understanding 1/2 Slide Protection", Blitzology, 2 Mar 2010; two yards: ours',
   needsSide: true,
-  judge: (draft) => {
+  report: (draft) => {
     const moved = shown(draft);
     if (moved.length === 0) return [];
     const who = moved.map((each) => each.role);
@@ -37,7 +38,7 @@ export const alignTell = defineCheck({
 });
 
 /** Who stands elsewhere because of the pressure, and by how much in depth. */
-function shown(draft: Draft) {
+function shown(draft: Played) {
   const { front, roles, look } = draft.setup;
   if (draft.assignments.every(({ aligned }) => aligned.by !== 'pressure')) return [];
   const atRule = align(front, roles, draft.facts, look.id);

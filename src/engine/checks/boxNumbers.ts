@@ -1,14 +1,14 @@
 import { because, datum, fact } from '../because.ts';
 import { RUN_CONCEPT_WORDS } from '../offenceVocabulary.ts';
-import type { RunAnswer } from '../types/index.ts';
-import { defineCheck, type Draft, type Report } from './defineCheck.ts';
+import type { Played, RunAnswer } from '../types/index.ts';
+import { checkOfPlay, type Report } from './defineCheck.ts';
 import { notHere } from './runsHere.ts';
 
 /**
  * Outnumbered for a run the look is known for: a back who leads makes a gap nobody is left to fit. A man who pulls takes his
  * gap along, so he makes none more; whoever had the gap he leaves goes with him.
  */
-export const boxNumbers = defineCheck({
+export const boxNumbers = checkOfPlay({
   id: 'box.numbers',
   title: 'Outnumbered for a run this look is known for',
   severity: 'check',
@@ -16,7 +16,7 @@ export const boxNumbers = defineCheck({
   source:
     'gaps to own = blockers + 1: "Two Gap, One Gap Revisited", Football Is Life blog, 17 Aug 2015; that a gap goes with the man who pulls: from memory',
   needsSide: true,
-  judge: (draft) =>
+  report: (draft) =>
     draft.runs.flatMap((run): readonly Report[] =>
       run.kind === 'answered' ? outnumbered(run, draft) : [notHere(run)],
     ),
@@ -25,7 +25,7 @@ export const boxNumbers = defineCheck({
 type Answered = Extract<RunAnswer, { readonly kind: 'answered' }>;
 
 /** Free men less backs who lead; whoever pulls brings no gap more. */
-function outnumbered(run: Answered, draft: Draft): readonly Report[] {
+function outnumbered(run: Answered, draft: Played): readonly Report[] {
   const leads = run.floating.filter((each) => each.floating.kind === 'lead').map((each) => each.floating);
   const short = leads.length - (run.spare + run.floating.length);
   if (short <= 0) return [];
@@ -51,7 +51,7 @@ function outnumbered(run: Answered, draft: Draft): readonly Report[] {
 }
 
 /** Who loses his gap to a man who pulls, and so goes with him. */
-function goesWith(run: Answered, draft: Draft) {
+function goesWith(run: Answered, draft: Played) {
   return run.picture.pullers.flatMap((puller) => {
     const owned = draft.gaps.find(
       (each) => each.gap.side === puller.from.side && each.gap.letter === puller.from.letter,

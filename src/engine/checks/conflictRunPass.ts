@@ -1,12 +1,12 @@
 import { because, datum, fact } from '../because.ts';
 import { RUN_CONCEPT_WORDS } from '../offenceVocabulary.ts';
-import type { Answer, Assignment, RunAnswer } from '../types/index.ts';
-import { defineCheck, type Draft, type Report } from './defineCheck.ts';
+import type { Answer, Played, PlayedMan, RunAnswer } from '../types/index.ts';
+import { checkOfPlay, type Report } from './defineCheck.ts';
 import { inConflict } from './outcomes.ts';
 import { notHere } from './runsHere.ts';
 
 /** One defender owns a run gap and a split receiver whom a run with a pass option attacks at once. */
-export const conflictRunPass = defineCheck({
+export const conflictRunPass = checkOfPlay({
   id: 'conflict.run-pass',
   title: 'One man has the run and the pass at once',
   severity: 'check',
@@ -15,7 +15,7 @@ export const conflictRunPass = defineCheck({
   source:
     '"Pressures to eliminate RPO conflict defenders", T. Gower, X&O Labs, 15 Feb 2021; "Understanding RPO", Blitzology, 13 Jun 2019',
   needsSide: true,
-  judge: (draft) => {
+  report: (draft) => {
     const withPass = draft.runs.filter((run) => run.known.passOption);
     const unread = withPass.flatMap((run) => (run.kind === 'not-here' ? [notHere(run)] : []));
     const runs = withPass.filter((run) => run.kind === 'answered');
@@ -24,7 +24,7 @@ export const conflictRunPass = defineCheck({
   },
 });
 
-function reportMan(man: Assignment, runs: readonly RunAnswer[], draft: Draft): readonly Report[] {
+function reportMan(man: PlayedMan, runs: readonly RunAnswer[], draft: Played): readonly Report[] {
   const answer = receiverOf(man, draft);
   if (answer === null || man.run.gaps.length === 0 || inConflict(man)) return [];
   return [
@@ -49,7 +49,7 @@ function reportMan(man: Assignment, runs: readonly RunAnswer[], draft: Draft): r
 }
 
 /** The split receiver he answers out of a zone, if any. */
-function receiverOf(man: Assignment, draft: Draft): Answer | null {
+function receiverOf(man: PlayedMan, draft: Played): Answer | null {
   return (
     draft.answers.find((answer) => {
       const receiver = draft.facts.receivers.find((each) => each.player === answer.player);

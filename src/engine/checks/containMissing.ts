@@ -1,13 +1,14 @@
+import type { Played } from '../types/index.ts';
 import { because, datum, fact } from '../because.ts';
 import { SIDES, type Side } from '../vocabulary.ts';
-import { defineCheck, type Draft, type Report } from './defineCheck.ts';
+import { checkOfPlay, type Report } from './defineCheck.ts';
 import { containMen, edgeRusher } from './edges.ts';
 
 /**
  * The passer can walk out on a side: nobody there is told to contain, and nobody spies him. A man who rushes the edge gap is in
  * the outermost lane all the same, so he only has to be told: that is for the coach to decide.
  */
-export const containMissing = defineCheck({
+export const containMissing = checkOfPlay({
   id: 'contain.missing',
   title: 'Nobody contains the passer on a side',
   severity: 'stop',
@@ -15,10 +16,10 @@ export const containMissing = defineCheck({
   source:
     'contain against the pass, the outermost rush lane: "Defensive terminology", r/footballstrategy wiki; a rusher of the edge gap who is not told to contain is only a check: from memory',
   needsSide: true,
-  judge: (draft) => SIDES.flatMap((side): readonly Report[] => judgeSide(draft, side)),
+  report: (draft) => SIDES.flatMap((side): readonly Report[] => judgeSide(draft, side)),
 });
 
-function judgeSide(draft: Draft, side: Side): readonly Report[] {
+function judgeSide(draft: Played, side: Side): readonly Report[] {
   const { sure, maybe } = containMen(draft, side);
   if (sure.length > 0) return [];
   const gaps = [{ side, letter: draft.facts.edge[side] }];

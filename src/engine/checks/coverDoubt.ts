@@ -1,10 +1,9 @@
 import { answerReceivers } from '../cover/answers.ts';
-import type { Answer, PassColumn, PlayerId, RoleId } from '../types/index.ts';
+import type { Answer, PassColumn, Played, PlayerId, RoleId } from '../types/index.ts';
 import { decisions, inConflict, outcomesOf } from './outcomes.ts';
-import type { Draft } from './defineCheck.ts';
 
 /** Men who cover somebody by one of the two jobs they are told, and not in the same way by the other. */
-export function coverInDoubt(draft: Draft): readonly RoleId[] {
+export function coverInDoubt(draft: Played): readonly RoleId[] {
   return draft.assignments.flatMap((man) => {
     if (!inConflict(man)) return [];
     const ways = outcomesOf(man, draft).map((outcome) => passKey(outcome.pass));
@@ -26,10 +25,9 @@ export interface OpenReceivers {
 }
 
 /** Shares the receivers out again for every way the men in doubt may decide. */
-export function openReceivers(draft: Draft, inDoubt: readonly RoleId[]): OpenReceivers {
+export function openReceivers(draft: Played, inDoubt: readonly RoleId[]): OpenReceivers {
   if (inDoubt.length === 0) return { sure: openNow(draft.answers), maybe: [] };
-  const lean = draft.first.side.kind === 'decided' ? draft.first.side.side : 'left';
-  const open = decisions(draft, inDoubt).map((men) => new Set(openNow(answerReceivers(men, draft.facts, lean))));
+  const open = decisions(draft, inDoubt).map((men) => new Set(openNow(answerReceivers(men, draft.facts, draft.lean))));
   const players = draft.answers.map((answer) => answer.player);
   return {
     sure: players.filter((player) => open.every((each) => each.has(player))),

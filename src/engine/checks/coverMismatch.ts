@@ -1,7 +1,7 @@
 import { because, datum, fact } from '../because.ts';
-import type { Answer, Assignment, Because } from '../types/index.ts';
+import type { Answer, Because, Played, PlayedMan } from '../types/index.ts';
 import { coverInDoubt } from './coverDoubt.ts';
-import { defineCheck, type Draft, type Report } from './defineCheck.ts';
+import { checkOfPlay, type Report } from './defineCheck.ts';
 
 /** Inside backers stand within this of the ball, in yards (convention of ours: a guard's and a tackle's width). */
 const INSIDE = 3.5;
@@ -11,7 +11,7 @@ const INSIDE = 3.5;
  * third, or with the third across the ball. A backer on a back, on a tight end or in the hook on the third receiver of his
  * side does what he is there for; against three receivers the backers bump so that he is the one who has him.
  */
-export const coverMismatch = defineCheck({
+export const coverMismatch = checkOfPlay({
   id: 'cover.mismatch',
   title: 'A big man is left with a wide receiver',
   severity: 'check',
@@ -19,7 +19,7 @@ export const coverMismatch = defineCheck({
   source:
     '"Adjusting Firezone Coverage", Blitzology, 25 Apr 2019 (a lock so that a big end need not chase a receiver into space); the bump: "3-4 Zone Pressure to Attack the Run", Blitzology, 17 May 2016; which backer: from memory',
   needsSide: true,
-  judge: (draft) => {
+  report: (draft) => {
     const doubtful = coverInDoubt(draft);
     return draft.answers.flatMap((answer): readonly Report[] => {
       const man = draft.assignments.find((each) => each.aligned.role.id === answer.by);
@@ -43,7 +43,7 @@ export const coverMismatch = defineCheck({
 });
 
 /** Why he should not have that receiver; null: he may. */
-function mismatch({ aligned }: Assignment, answer: Answer, { facts }: Draft): Because | null {
+function mismatch({ aligned }: PlayedMan, answer: Answer, { facts }: Played): Because | null {
   const receiver = facts.receivers.find((each) => each.player === answer.player);
   if (receiver === undefined || receiver.attached) return null;
   if (aligned.role.room === 'line') return fact('he is a lineman, the receiver is split wide');

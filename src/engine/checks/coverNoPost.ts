@@ -1,6 +1,6 @@
 import { because, datum, fact } from '../because.ts';
 import type { PassColumn } from '../types/index.ts';
-import { defineCheck, type Report } from './defineCheck.ts';
+import { checkOfPlay, type Report } from './defineCheck.ts';
 import { whoDoes } from './outcomes.ts';
 
 /** How much of the deep field a man closes, in quarters; the one in the middle closes it by himself. */
@@ -12,14 +12,14 @@ function closes({ pass }: { readonly pass: PassColumn }): number {
 }
 
 /** Nobody is left in the deep middle: no man there, and no halves or quarters that share the deep field out. */
-export const coverNoPost = defineCheck({
+export const coverNoPost = checkOfPlay({
   id: 'cover.no-post',
   title: 'Nobody is left in the deep middle',
   severity: 'note',
   matters: 'A missed tackle or a ball over the top goes the whole way.',
   source: 'common practice, no source',
   needsSide: true,
-  judge: (draft): readonly Report[] => {
+  report: (draft): readonly Report[] => {
     const deep = whoDoes(draft, (outcome) => closes(outcome) > 0);
     const closed = draft.assignments
       .filter((man) => deep.sure.includes(man.aligned.role.id))

@@ -1,20 +1,20 @@
 import { because, datum, fact } from '../because.ts';
-import type { Answer, PlayerId, RoleId } from '../types/index.ts';
+import type { Answer, Played, PlayerId, RoleId } from '../types/index.ts';
 import { coverInDoubt, openReceivers } from './coverDoubt.ts';
-import { defineCheck, type Draft, type Report } from './defineCheck.ts';
+import { checkOfPlay, type Report } from './defineCheck.ts';
 
 /**
  * An eligible receiver nobody answers, the back and the hot throw included. Cannot tell of receivers who are answered, or might
  * be, by a man who is told two things.
  */
-export const coverUnmatched = defineCheck({
+export const coverUnmatched = checkOfPlay({
   id: 'cover.unmatched',
   title: 'An eligible receiver has nobody',
   severity: 'stop',
   matters: 'The passer throws to the man nobody has before the rush gets there.',
   source: '"a plan for all five eligibles": "Pressure Coverages 101", New Orleans Sports Today',
   needsSide: true,
-  judge: (draft) => {
+  report: (draft) => {
     const inDoubt = coverInDoubt(draft);
     const { sure, maybe } = openReceivers(draft, inDoubt);
     return [...uncovered(draft, sure), ...doubtful(inDoubt, maybe)];
@@ -22,7 +22,7 @@ export const coverUnmatched = defineCheck({
 });
 
 /** One report for each set of receivers that is short of men for one reason; those nobody can take at all are one set. */
-function uncovered(draft: Draft, sure: readonly PlayerId[]): readonly Report[] {
+function uncovered(draft: Played, sure: readonly PlayerId[]): readonly Report[] {
   const open = draft.answers.filter((answer) => answer.proof !== null && sure.includes(answer.player));
   const keyOf = ({ proof }: Answer): string => (proof?.reachable.length === 0 ? '' : (proof?.players.join() ?? ''));
   return [...new Set(open.map(keyOf))].flatMap((key): readonly Report[] => {

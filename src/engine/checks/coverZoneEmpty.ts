@@ -1,11 +1,11 @@
 import { because, datum, fact } from '../because.ts';
-import type { FilledZone, RoleId } from '../types/index.ts';
+import type { FilledZone, Played, RoleId } from '../types/index.ts';
 import { coverInDoubt } from './coverDoubt.ts';
-import { defineCheck, type Draft, type Report } from './defineCheck.ts';
+import { checkOfPlay, type Report } from './defineCheck.ts';
 import { whoDoes } from './outcomes.ts';
 
 /** The shell needs a zone nobody drops to; cannot tell of one that only a man who is told two things would take. */
-export const coverZoneEmpty = defineCheck({
+export const coverZoneEmpty = checkOfPlay({
   id: 'cover.zone-empty',
   title: 'The shell needs a zone nobody drops to',
   severity: 'stop',
@@ -13,10 +13,10 @@ export const coverZoneEmpty = defineCheck({
   source:
     'three under three deep: "Multiple 3-4 Fire Zone Blitz Coverages", Strong Football Coach; "Fire Zone Coverage", a staff handout',
   needsSide: true,
-  judge: (draft) => draft.zones.flatMap((zone) => judgeZone(zone, draft)),
+  report: (draft) => draft.zones.flatMap((zone) => judgeZone(zone, draft)),
 });
 
-function judgeZone(zone: FilledZone, draft: Draft): readonly Report[] {
+function judgeZone(zone: FilledZone, draft: Played): readonly Report[] {
   const where = { zone: datum.zone(zone.zone, zone.side) };
   const who = doubtfulMen(zone, draft);
   if (who.length > 0) {
@@ -50,7 +50,7 @@ function judgeZone(zone: FilledZone, draft: Draft): readonly Report[] {
 }
 
 /** Men told two things on whom this zone depends: one has it for now, or would have it by his other job. */
-function doubtfulMen(zone: FilledZone, draft: Draft): readonly RoleId[] {
+function doubtfulMen(zone: FilledZone, draft: Played): readonly RoleId[] {
   const shaky = coverInDoubt(draft);
   if (zone.by !== null) return shaky.includes(zone.by) ? [zone.by] : [];
   const { maybe } = whoDoes(

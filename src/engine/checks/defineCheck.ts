@@ -1,14 +1,17 @@
 import { because, datum } from '../because.ts';
+import type { Account } from './account.ts';
 import type {
   Analysis,
   Because,
   Finding,
   Gap,
   OwnedGap,
+  Played,
   PlayerId,
   Point,
   ResolvedPressure,
   RoleId,
+  ToldCall,
   Undetermined,
 } from '../types/index.ts';
 import type { Severity } from '../vocabulary.ts';
@@ -50,32 +53,42 @@ export interface CheckFacts {
   readonly needsSide: boolean;
 }
 
-/** One rule of the checker. */
-export interface Check extends CheckFacts {
-  readonly judge: (draft: Draft) => Judgement;
+/** One rule of the checker. What it may look at is told by its kind, so nothing it says can hang on anything else. */
+export type Check = CheckFacts &
+  (
+    | { readonly judges: 'telling'; readonly report: (told: ToldCall, account: Account) => readonly Report[] }
+    | { readonly judges: 'play'; readonly report: (played: Played) => readonly Report[] }
+  );
+
+/** A check of what the men are told; of how that is played it may ask the account. */
+export function checkOfTelling(
+  check: CheckFacts & { readonly report: (told: ToldCall, account: Account) => readonly Report[] },
+): Check {
+  return { ...check, judges: 'telling' };
+}
+
+/** A check of how the call is played, whoever told whom. */
+export function checkOfPlay(check: CheckFacts & { readonly report: (played: Played) => readonly Report[] }): Check {
+  return { ...check, judges: 'play' };
 }
 
 /**
- * Makes a check from its facts and a judge that reports. What all checks share is done here once: saying that nothing can be
- * told while a call side is a tie, and looking up the places on the field.
+ * What one check says of a draft. What all checks share is done here once: saying that nothing can be told while a call side is
+ * a tie, and looking up the places on the field.
  */
-export function defineCheck(check: CheckFacts & { readonly judge: (draft: Draft) => readonly Report[] }): Check {
+export function judgeBy(check: Check, draft: Draft, account: Account): Judgement {
+  const tie = check.needsSide ? tieOf(draft) : null;
+  const reports =
+    tie !== null ? [tie] : check.judges === 'play' ? check.report(draft) : check.report(draft, account);
   return {
-    ...check,
-    judge: (draft) => {
-      const tie = check.needsSide ? tieOf(draft) : null;
-      const reports = tie === null ? check.judge(draft) : [tie];
-      return {
-        findings: reports.flatMap((report): readonly Finding[] => {
-          if (report.undetermined === true) return [];
-          const severity = report.severity ?? check.severity;
-          return [{ rule: check.id, severity, ...about(draft, report), waived: null }];
-        }),
-        undetermined: reports.flatMap((report): readonly Undetermined[] =>
-          report.undetermined === true ? [{ rules: [check.id], ...about(draft, report) }] : [],
-        ),
-      };
-    },
+    findings: reports.flatMap((report): readonly Finding[] => {
+      if (report.undetermined === true) return [];
+      const severity = report.severity ?? check.severity;
+      return [{ rule: check.id, severity, ...about(draft, report), waived: null }];
+    }),
+    undetermined: reports.flatMap((report): readonly Undetermined[] =>
+      report.undetermined === true ? [{ rules: [check.id], ...about(draft, report) }] : [],
+    ),
   };
 }
 
@@ -84,20 +97,20 @@ export function defineCheck(check: CheckFacts & { readonly judge: (draft: Draft)
  * among them if the key asks about that side: then nobody knows which half is run.
  */
 export function pressuresRun(
-  draft: Draft,
+  told: Pick<ToldCall, 'setup' | 'first' | 'second' | 'choice'>,
 ): readonly { readonly which: 'first' | 'second'; readonly pressure: ResolvedPressure }[] {
-  const { first, second, choice } = draft;
+  const { first, second, choice } = told;
   const both = [
     { which: 'first' as const, pressure: first },
     ...(second === null ? [] : [{ which: 'second' as const, pressure: second }]),
   ];
   if (choice === null) return both;
-  const asked = first.side.kind === 'tie' && keyAsksSide(draft);
+  const asked = first.side.kind === 'tie' && keyAsksSide(told);
   return both.filter(({ which }) => which === choice.ran || (which === 'first' && asked));
 }
 
 /** Whether the key of an either-or call looks at the call side or away from it. */
-function keyAsksSide({ setup }: Draft): boolean {
+function keyAsksSide({ setup }: Pick<ToldCall, 'setup'>): boolean {
   if (setup.combination.kind === 'together') return false;
   return setup.combination.key.some((test) => test.kind !== 'backs' && (test.side === 'call' || test.side === 'away'));
 }
@@ -113,8 +126,8 @@ export function tieReport(which: 'first' | 'second', { side }: ResolvedPressure)
 }
 
 /** The same for the first of the pressures that are run and have no side. */
-function tieOf(draft: Draft): Report | null {
-  const [tied] = pressuresRun(draft).flatMap(({ which, pressure }) => tieReport(which, pressure) ?? []);
+export function tieOf(told: Pick<ToldCall, 'setup' | 'first' | 'second' | 'choice'>): Report | null {
+  const [tied] = pressuresRun(told).flatMap(({ which, pressure }) => tieReport(which, pressure) ?? []);
   return tied ?? null;
 }
 

@@ -1,7 +1,7 @@
 import { because, datum, fact } from '../because.ts';
 import { GAP_LETTERS, SIDES, type Side } from '../vocabulary.ts';
-import type { Assignment } from '../types/index.ts';
-import { defineCheck, type Draft, type Report } from './defineCheck.ts';
+import type { Played, PlayedMan } from '../types/index.ts';
+import { checkOfPlay, type Report } from './defineCheck.ts';
 import { turnsBack } from './edges.ts';
 import { inConflict } from './outcomes.ts';
 
@@ -9,7 +9,7 @@ import { inConflict } from './outcomes.ts';
  * Spill with no force outside, box with nobody in the gap inside, two who box on one side. Two who box can be taught as long as
  * the gaps inside them are owned, so that is for the coach to decide.
  */
-export const edgeInconsistent = defineCheck({
+export const edgeInconsistent = checkOfPlay({
   id: 'edge.inconsistent',
   title: 'The edge does not fit together',
   severity: 'stop',
@@ -17,10 +17,10 @@ export const edgeInconsistent = defineCheck({
   source:
     'follows from "Force, Spill and Leverage", a staff handout, and Coach Kou, "Teaching spill overlap technique"; two who box as a check: from memory',
   needsSide: true,
-  judge: (draft) => SIDES.flatMap((side) => judgeSide(draft, side)),
+  report: (draft) => SIDES.flatMap((side) => judgeSide(draft, side)),
 });
 
-function judgeSide(draft: Draft, side: Side): readonly Report[] {
+function judgeSide(draft: Played, side: Side): readonly Report[] {
   const told = draft.assignments.filter((man) => !inConflict(man) && letterIndex(man, side) !== null);
   const spillers = told.filter((man) => man.run.edge === 'spill' && isOutermost(man, draft, side));
   const boxers = told.filter((man) => man.run.edge === 'box');
@@ -33,7 +33,7 @@ function judgeSide(draft: Draft, side: Side): readonly Report[] {
   ];
 }
 
-function spillReport(man: Assignment, side: Side): Report {
+function spillReport(man: PlayedMan, side: Side): Report {
   return {
     because: because(
       '{who} spills on the {side} and nobody is outside him',
@@ -46,7 +46,7 @@ function spillReport(man: Assignment, side: Side): Report {
   };
 }
 
-function boxReport(man: Assignment, side: Side): Report {
+function boxReport(man: PlayedMan, side: Side): Report {
   return {
     because: because(
       '{who} boxes on the {side} and the gap inside him is open',
@@ -58,7 +58,7 @@ function boxReport(man: Assignment, side: Side): Report {
   };
 }
 
-function twoBoxReport(boxers: readonly Assignment[], side: Side): Report {
+function twoBoxReport(boxers: readonly PlayedMan[], side: Side): Report {
   const who = boxers.map((man) => man.aligned.role.id);
   return {
     severity: 'check',
@@ -73,18 +73,18 @@ function twoBoxReport(boxers: readonly Assignment[], side: Side): Report {
 }
 
 /** How far out his outermost gap of that side is; null: he has none there. */
-function letterIndex(man: Assignment, side: Side): number | null {
+function letterIndex(man: PlayedMan, side: Side): number | null {
   const mine = man.run.gaps.filter((gap) => gap.side === side).map((gap) => GAP_LETTERS.indexOf(gap.letter));
   return mine.length === 0 ? null : Math.max(...mine);
 }
 
 /** Whether no man with a gap of that side is in a gap farther out. */
-function isOutermost(man: Assignment, draft: Draft, side: Side): boolean {
+function isOutermost(man: PlayedMan, draft: Played, side: Side): boolean {
   const mine = letterIndex(man, side) ?? 0;
   return draft.assignments.every((other) => (letterIndex(other, side) ?? 0) <= mine);
 }
 
-function insideIsOpen(man: Assignment, draft: Draft, side: Side): boolean {
+function insideIsOpen(man: PlayedMan, draft: Played, side: Side): boolean {
   const letter = GAP_LETTERS[(letterIndex(man, side) ?? 0) - 1];
   return draft.gaps.some(
     (owned) => owned.gap.side === side && owned.gap.letter === letter && owned.owners.length === 0,

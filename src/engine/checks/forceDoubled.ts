@@ -1,10 +1,10 @@
 import { because, datum, fact } from '../because.ts';
 import { SIDES } from '../vocabulary.ts';
-import { defineCheck, type Report } from './defineCheck.ts';
+import { checkOfPlay, type Report } from './defineCheck.ts';
 import { forceMen } from './edges.ts';
 
 /** Two men think they are force on one side. */
-export const forceDoubled = defineCheck({
+export const forceDoubled = checkOfPlay({
   id: 'force.doubled',
   title: 'A side has two force men',
   severity: 'check',
@@ -12,7 +12,7 @@ export const forceDoubled = defineCheck({
   source:
     'force is defined by the coverage, one man a side: J. Daniel, "Force Player in Football", QC 227; two at once: from memory',
   needsSide: true,
-  judge: (draft) =>
+  report: (draft) =>
     SIDES.flatMap((side): readonly Report[] => {
       const men = forceMen(draft, side).sure;
       if (men.length < 2) return [];

@@ -1,7 +1,7 @@
 import { because, datum, fact } from '../because.ts';
 import { SIDES, type Side } from '../vocabulary.ts';
-import type { Assignment } from '../types/index.ts';
-import { defineCheck, type Draft, type Report } from './defineCheck.ts';
+import type { Played, PlayedMan } from '../types/index.ts';
+import { checkOfPlay, type Report } from './defineCheck.ts';
 import { inTheEdge, turnsBack } from './edges.ts';
 import { outcomesOf } from './outcomes.ts';
 
@@ -9,7 +9,7 @@ import { outcomesOf } from './outcomes.ts';
  * No man on a side turns the ball back in. A man who contains from the edge gap keeps the ball inside him as a rule, so if
  * nobody has told him to spill he only has to be told to box: that is for the coach to decide.
  */
-export const forceMissing = defineCheck({
+export const forceMissing = checkOfPlay({
   id: 'force.missing',
   title: 'A side has no force',
   severity: 'stop',
@@ -17,10 +17,10 @@ export const forceMissing = defineCheck({
   source:
     '"Force, Spill and Leverage", a staff handout; J. Daniel, "Force Player in Football", Football Coaching Podcast QC 227; a contain man in the edge gap without a word about force is only a check: from memory',
   needsSide: true,
-  judge: (draft) => SIDES.flatMap((side): readonly Report[] => judgeSide(draft, side)),
+  report: (draft) => SIDES.flatMap((side): readonly Report[] => judgeSide(draft, side)),
 });
 
-function judgeSide(draft: Draft, side: Side): readonly Report[] {
+function judgeSide(draft: Played, side: Side): readonly Report[] {
   const { sure, maybe } = turnsBack(draft, side);
   if (sure.length > 0) return [];
   const gaps = [{ side, letter: draft.facts.edge[side] }];
@@ -68,7 +68,7 @@ function judgeSide(draft: Draft, side: Side): readonly Report[] {
 }
 
 /** A man who contains from the edge gap of a side and is not told how to take a block there. */
-function edgeContain(draft: Draft, side: Side): Assignment | null {
+function edgeContain(draft: Played, side: Side): PlayedMan | null {
   const found = draft.assignments.find((man) =>
     outcomesOf(man, draft).every(
       (outcome) => outcome.pass.kind === 'contain' && outcome.edge === null && inTheEdge(outcome, draft, side),

@@ -1,19 +1,19 @@
 import { because, datum } from '../because.ts';
 import { gapsEqual } from '../gaps.ts';
 import { gapsThatExist } from '../resolve/names.ts';
-import type { Assignment, Gap } from '../types/index.ts';
-import { defineCheck, type Draft, type Report } from './defineCheck.ts';
+import type { Gap, Played, PlayedMan } from '../types/index.ts';
+import { checkOfPlay, type Report } from './defineCheck.ts';
 import { inConflict } from './outcomes.ts';
 
 /** The line moves out of a gap and nobody takes it. */
-export const frontUnreplaced = defineCheck({
+export const frontUnreplaced = checkOfPlay({
   id: 'front.unreplaced',
   title: 'The line leaves a gap and nobody replaces it',
   severity: 'stop',
   matters: 'Movement up front only works if somebody comes behind it.',
   source: '"if you rock the front you have to roll the coverage": "Basics of pass protection", BuckeyePlanet',
   needsSide: true,
-  judge: (draft) =>
+  report: (draft) =>
     draft.assignments.flatMap((man): readonly Report[] => {
       if (man.aligned.role.room !== 'line' || inConflict(man)) return [];
       const left = leftGaps(man, draft).filter((gap) => isOpen(gap, draft));
@@ -33,7 +33,7 @@ export const frontUnreplaced = defineCheck({
 });
 
 /** The gaps of his base job he is not in any more because a pressure moves him. */
-function leftGaps(man: Assignment, draft: Draft): readonly Gap[] {
+function leftGaps(man: PlayedMan, draft: Played): readonly Gap[] {
   if (man.combined.job === null) return [];
   const base = draft.setup.front.roles.find((entry) => entry.role === man.aligned.role.id)?.base;
   const mySide = man.aligned.place === 'middle' ? null : man.aligned.place;
@@ -42,6 +42,6 @@ function leftGaps(man: Assignment, draft: Draft): readonly Gap[] {
   return kept.filter((gap) => !man.run.gaps.some((each) => gapsEqual(each, gap)));
 }
 
-function isOpen(gap: Gap, draft: Draft): boolean {
+function isOpen(gap: Gap, draft: Played): boolean {
   return draft.gaps.some((owned) => gapsEqual(owned.gap, gap) && owned.owners.length === 0);
 }

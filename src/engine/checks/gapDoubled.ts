@@ -1,16 +1,16 @@
 import { because, datum, fact } from '../because.ts';
 import type { OwnedGap } from '../types/index.ts';
-import { defineCheck, type Report } from './defineCheck.ts';
+import { checkOfPlay, type Report } from './defineCheck.ts';
 
 /** Two men sent to one gap while another gap has nobody of its own. Two in one gap with all others full is a choice. */
-export const gapDoubled = defineCheck({
+export const gapDoubled = checkOfPlay({
   id: 'gap.doubled',
   title: 'Two men in one gap, another gap thin',
   severity: 'check',
   matters: 'One of the two is wasted, and somewhere else one man short.',
   source: '"Two Gap, One Gap Revisited", Football Is Life blog, 17 Aug 2015',
   needsSide: true,
-  judge: (draft) => {
+  report: (draft) => {
     const thin = draft.gaps.filter(isThin);
     if (thin.length === 0) return [];
     return draft.gaps.flatMap((owned): readonly Report[] => {

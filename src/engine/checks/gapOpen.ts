@@ -1,17 +1,17 @@
 import { because, datum, fact } from '../because.ts';
 import { gapKey } from '../gaps.ts';
 import type { OwnedGap } from '../types/index.ts';
-import { defineCheck, type Report } from './defineCheck.ts';
+import { checkOfPlay, type Report } from './defineCheck.ts';
 
 /** A run gap nobody is left to take; cannot tell of one that only men who are told two things would take. */
-export const gapOpen = defineCheck({
+export const gapOpen = checkOfPlay({
   id: 'gap.open',
   title: 'A run gap is open',
   severity: 'stop',
   matters: 'The ball finds the gap nobody has.',
   source: '"leave a gap open and the offence will find it", "5 Tips for Developing a Blitz", MatchQuarters',
   needsSide: true,
-  judge: (draft) => {
+  report: (draft) => {
     const told = new Set<string>();
     const open = draft.gaps.flatMap((owned): readonly Report[] => {
       if (owned.proof === null) return [];

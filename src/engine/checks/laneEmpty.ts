@@ -1,7 +1,7 @@
 import { because, datum, fact } from '../because.ts';
 import { gapKey } from '../gaps.ts';
-import type { Assignment, Gap } from '../types/index.ts';
-import { defineCheck, type Draft, type Report } from './defineCheck.ts';
+import type { Gap, Played, PlayedMan } from '../types/index.ts';
+import { checkOfPlay, type Report } from './defineCheck.ts';
 import { inConflict, outcomesOf, rushes, type Outcome } from './outcomes.ts';
 
 /** Inside lanes: the passer steps up through them. */
@@ -12,7 +12,7 @@ const INSIDE: readonly Gap['letter'][] = ['A', 'B'];
  * of a man who is told to contain the outermost one of his side, whatever gap he has against the run. A man who is told two
  * things may be in either lane and is counted for neither of two in one.
  */
-export const laneEmpty = defineCheck({
+export const laneEmpty = checkOfPlay({
   id: 'lane.empty',
   title: 'A rush lane is empty',
   severity: 'check',
@@ -20,9 +20,9 @@ export const laneEmpty = defineCheck({
   source:
     'from memory: draw and step-up lane; the inside move that vacates one: "Align to Win Part 3", Blitzology, 28 Apr 2019',
   needsSide: true,
-  judge: (draft) => {
+  report: (draft) => {
     const lanes = lanesByGap(draft);
-    const comers = (gap: Gap): readonly Assignment[] => lanes.get(gapKey(gap)) ?? [];
+    const comers = (gap: Gap): readonly PlayedMan[] => lanes.get(gapKey(gap)) ?? [];
     const inside = draft.gaps.map((each) => each.gap).filter((gap) => INSIDE.includes(gap.letter));
     const empty = inside.filter((gap) => comers(gap).length === 0);
     if (empty.length === inside.length && draft.passCount.rush > 0) {
@@ -38,7 +38,7 @@ export const laneEmpty = defineCheck({
   },
 });
 
-function reportTwo(two: readonly Assignment[], gap: Gap, beside: readonly Gap[]): Report {
+function reportTwo(two: readonly PlayedMan[], gap: Gap, beside: readonly Gap[]): Report {
   const who = two.map((man) => man.aligned.role.id);
   const said = { who: datum.roles(who), beside: datum.gaps(beside) };
   return {
@@ -57,8 +57,8 @@ function reportTwo(two: readonly Assignment[], gap: Gap, beside: readonly Gap[])
 }
 
 /** Who rushes each lane, or may. */
-function lanesByGap(draft: Draft): ReadonlyMap<string, readonly Assignment[]> {
-  const lanes = new Map<string, Assignment[]>();
+function lanesByGap(draft: Played): ReadonlyMap<string, readonly PlayedMan[]> {
+  const lanes = new Map<string, PlayedMan[]>();
   for (const man of draft.assignments) {
     const mine = outcomesOf(man, draft).flatMap((outcome) => lanesOf(man, outcome, draft));
     for (const key of new Set(mine.map(gapKey))) lanes.set(key, [...(lanes.get(key) ?? []), man]);
@@ -67,7 +67,7 @@ function lanesByGap(draft: Draft): ReadonlyMap<string, readonly Assignment[]> {
 }
 
 /** An end who would contain at base and is told nothing rushes inside as soon as another man is told to contain outside him. */
-function lanesOf(man: Assignment, outcome: Outcome, draft: Draft): readonly Gap[] {
+function lanesOf(man: PlayedMan, outcome: Outcome, draft: Played): readonly Gap[] {
   if (!rushes(outcome)) return [];
   const { pass } = outcome;
   if (pass.kind !== 'contain') return outcome.gaps;

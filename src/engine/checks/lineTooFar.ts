@@ -1,8 +1,8 @@
 import { because, datum } from '../because.ts';
 import { gapKey } from '../gaps.ts';
 import { ownGapsOf } from '../combine/compareJobs.ts';
-import type { Aligned, Gap, GapFact } from '../types/index.ts';
-import { defineCheck, type Draft, type Report } from './defineCheck.ts';
+import type { Aligned, Gap, GapFact, Played } from '../types/index.ts';
+import { checkOfPlay, type Report } from './defineCheck.ts';
 import { inConflict } from './outcomes.ts';
 
 /** Gaps a lineman may be moved: one is his trade, two is hard, three cannot be done (see the source). */
@@ -10,7 +10,7 @@ const HARD = 2;
 const TOO_FAR = 3;
 
 /** A lineman must move two gaps (the coach decides), or three (cannot be done), from where he stands. */
-export const lineTooFar = defineCheck({
+export const lineTooFar = checkOfPlay({
   id: 'line.too-far',
   title: 'A lineman has too far to go',
   severity: 'check',
@@ -18,7 +18,7 @@ export const lineTooFar = defineCheck({
     'He is cut off by the guard or washed by the tackle before he gets there; align him closer or move him earlier.',
   source: '"Align to Win Part 3", Blitzology, 28 Apr 2019 (two gaps from a 5 is hard); three as the limit: from memory',
   needsSide: true,
-  judge: (draft) =>
+  report: (draft) =>
     draft.assignments.flatMap((man): readonly Report[] => {
       const { job } = man.combined;
       if (man.aligned.role.room !== 'line' || inConflict(man) || (job?.kind !== 'rush' && job?.kind !== 'contain'))
@@ -49,7 +49,7 @@ export const lineTooFar = defineCheck({
 });
 
 /** How many gaps he must move, and from which one. Of two as near that on the side he goes to, so that a flipped look says the same. */
-function moved(man: Aligned, to: Gap, { facts }: Draft): { readonly count: number; readonly from: Gap | null } {
+function moved(man: Aligned, to: Gap, { facts }: Played): { readonly count: number; readonly from: Gap | null } {
   const target = facts.gaps.findIndex((each) => gapKey(each.gap) === gapKey(to));
   const [nearest] = startGaps(man, facts.gaps)
     .map((start) => ({ count: Math.abs(start - target), from: facts.gaps[start]?.gap ?? null }))

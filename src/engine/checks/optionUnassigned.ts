@@ -3,8 +3,8 @@ import { optionDuties } from '../offence/runs/optionDuties.ts';
 import type { OptionMan } from '../offence/runs/types.ts';
 import { READ_REACTIONS, RUN_CONCEPT_WORDS } from '../offenceVocabulary.ts';
 import { CONCEPTS } from '../offence/runs/concepts.ts';
-import type { Assignment, RoleId, RunAnswer } from '../types/index.ts';
-import { defineCheck, type Draft, type Report } from './defineCheck.ts';
+import type { Played, PlayedMan, RoleId, RunAnswer } from '../types/index.ts';
+import { checkOfPlay, type Report } from './defineCheck.ts';
 import { decisions, inConflict } from './outcomes.ts';
 import { notHere } from './runsHere.ts';
 
@@ -14,21 +14,21 @@ type Answered = Extract<RunAnswer, { readonly kind: 'answered' }>;
  * Against an option or zone-read look nobody has the dive, the quarterback or the pitch. Cannot tell where nobody stands who
  * would be read, or where it hangs on a man who is told two things.
  */
-export const optionUnassigned = defineCheck({
+export const optionUnassigned = checkOfPlay({
   id: 'option.unassigned',
   title: 'An option has a man nobody takes',
   severity: 'stop',
   matters: 'Somebody has to take the dive, the quarterback and the pitch; the one nobody has goes to the end zone.',
   source: '"Teaching Gap Exchanges & Defending the Zone Read", MatchQuarters',
   needsSide: true,
-  judge: (draft) =>
+  report: (draft) =>
     draft.runs.flatMap((run): readonly Report[] => {
       if (run.kind === 'not-here') return CONCEPTS[run.known.concept].outcomes === undefined ? [] : [notHere(run)];
       return run.picture.option === null ? [] : judgeOption(run, draft);
     }),
 });
 
-function judgeOption(run: Answered, draft: Draft): readonly Report[] {
+function judgeOption(run: Answered, draft: Played): readonly Report[] {
   const { option, picture } = run;
   const against = { run: datum.word(RUN_CONCEPT_WORDS[run.known.concept]), side: datum.side(run.known.side) };
   if (option === null) {
@@ -67,7 +67,7 @@ function judgeOption(run: Answered, draft: Draft): readonly Report[] {
 }
 
 /** The men told two things on whom it hangs: each by himself where that is so, else all of them together. */
-function hangsOn(picture: Answered['picture'], draft: Draft): readonly RoleId[] {
+function hangsOn(picture: Answered['picture'], draft: Played): readonly RoleId[] {
   const torn = draft.assignments.filter(inConflict).map((man) => man.aligned.role.id);
   const varies = (roles: readonly RoleId[]): boolean =>
     new Set(decisions(draft, roles).map((men) => isTaken(picture, men))).size > 1;
@@ -77,7 +77,7 @@ function hangsOn(picture: Answered['picture'], draft: Draft): readonly RoleId[] 
 }
 
 /** Whether the read man can play so that every phase has somebody. */
-function isTaken(picture: Answered['picture'], men: readonly Assignment[]): boolean {
+function isTaken(picture: Answered['picture'], men: readonly PlayedMan[]): boolean {
   const told = men.map(({ aligned, run }): OptionMan => ({
     role: aligned.role.id,
     x: aligned.x,

@@ -1,7 +1,6 @@
 import { ownGapsOf } from '../combine/compareJobs.ts';
 import { passColumn, supportOf } from '../complete/columns.ts';
-import type { Assignment, PassColumn, RoleId, RunColumn } from '../types/index.ts';
-import type { Draft } from './defineCheck.ts';
+import type { PassColumn, Played, PlayedMan, RoleId, RunColumn } from '../types/index.ts';
 
 /** With more men than this told two things only the two whole pressures are compared, not every mixture. */
 const MIXTURES = 4;
@@ -12,28 +11,22 @@ export interface Outcome extends Pick<RunColumn, 'gaps' | 'edge' | 'support'> {
 }
 
 /** Whether he is told two things, so that nobody can say which of them he will do. */
-export function inConflict(man: Assignment): boolean {
-  return man.combined.status === 'conflict';
+export function inConflict(man: PlayedMan): boolean {
+  return man.combined.torn.length > 0;
 }
 
 /** The ways a man may go into the play: one, or two while he is in conflict. */
-export function outcomesOf(man: Assignment, draft: Draft): readonly Outcome[] {
+export function outcomesOf(man: PlayedMan, draft: Played): readonly Outcome[] {
   const asHeStands = [{ gaps: man.run.gaps, edge: man.run.edge, support: man.run.support, pass: man.pass }];
   if (!inConflict(man)) return asHeStands;
   const base = draft.setup.front.roles.find((entry) => entry.role === man.aligned.role.id)?.base;
   if (base === undefined) return asHeStands;
-  return [man.combined.first, man.combined.second].flatMap((telling): readonly Outcome[] => {
-    if (telling?.kind !== 'told') return [];
-    const { job } = telling;
-    return [
-      {
-        gaps: ownGapsOf(job),
-        edge: job.kind === 'rush' || job.kind === 'contain' ? job.edge : null,
-        support: supportOf(job),
-        pass: passColumn(job, base, man.aligned.place),
-      },
-    ];
-  });
+  return man.combined.torn.map((job) => ({
+    gaps: ownGapsOf(job),
+    edge: job.kind === 'rush' || job.kind === 'contain' ? job.edge : null,
+    support: supportOf(job),
+    pass: passColumn(job, base, man.aligned.place),
+  }));
 }
 
 /** Men of whom something is true whatever they end up doing, and men of whom it is true one way and not the other. */
@@ -43,7 +36,7 @@ export interface Known {
 }
 
 /** Who does it for sure, and of whom nobody can say while he is told two things. */
-export function whoDoes(draft: Draft, does: (outcome: Outcome, man: Assignment) => boolean): Known {
+export function whoDoes(draft: Played, does: (outcome: Outcome, man: PlayedMan) => boolean): Known {
   const ways = draft.assignments.map((man) => ({
     role: man.aligned.role.id,
     does: outcomesOf(man, draft).map((outcome) => does(outcome, man)),
@@ -60,15 +53,15 @@ export function rushes({ pass }: Pick<Outcome, 'pass'>): boolean {
 }
 
 /** The eleven for every mixture of jobs the men in doubt may play; the first one is the eleven as they stand. */
-export function decisions(draft: Draft, inDoubt: readonly RoleId[]): readonly (readonly Assignment[])[] {
-  const waysOf = (man: Assignment): readonly Assignment[] =>
+export function decisions(draft: Played, inDoubt: readonly RoleId[]): readonly (readonly PlayedMan[])[] {
+  const waysOf = (man: PlayedMan): readonly PlayedMan[] =>
     inDoubt.includes(man.aligned.role.id)
       ? outcomesOf(man, draft).map(({ pass, ...run }) => ({ ...man, run: { ...man.run, ...run }, pass }))
       : [man];
   if (inDoubt.length > MIXTURES) {
     return [0, 1].map((which) => draft.assignments.map((man) => waysOf(man)[which] ?? man));
   }
-  return draft.assignments.reduce<readonly (readonly Assignment[])[]>(
+  return draft.assignments.reduce<readonly (readonly PlayedMan[])[]>(
     (all, man) => all.flatMap((men) => waysOf(man).map((way) => [...men, way])),
     [[]],
   );

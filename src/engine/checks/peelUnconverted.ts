@@ -1,21 +1,21 @@
 import { because, datum, fact } from '../because.ts';
-import type { Assignment } from '../types/index.ts';
-import { defineCheck, type Draft, type Report } from './defineCheck.ts';
+import type { Played, PlayedMan } from '../types/index.ts';
+import { checkOfPlay, type Report } from './defineCheck.ts';
 import { containMen } from './edges.ts';
 import { inConflict } from './outcomes.ts';
 
 /** An edge rusher may leave with the back, and no man inside him becomes contain. */
-export const peelUnconverted = defineCheck({
+export const peelUnconverted = checkOfPlay({
   id: 'peel.unconverted',
   title: 'The edge may leave and nobody becomes contain',
   severity: 'stop',
   matters: 'When the edge rusher runs with the back the passer walks out where he was.',
   source: '"Coaching Stress Areas: Double A Gap Mug Cover 1 Peel Blitz", Blitzology, 21 Aug 2020',
   needsSide: true,
-  judge: (draft) => draft.assignments.flatMap((man) => judgeMan(man, draft)),
+  report: (draft) => draft.assignments.flatMap((man) => judgeMan(man, draft)),
 });
 
-function judgeMan(man: Assignment, draft: Draft): readonly Report[] {
+function judgeMan(man: PlayedMan, draft: Played): readonly Report[] {
   const { job } = man.combined;
   if (inConflict(man) || (job?.kind !== 'rush' && job?.kind !== 'contain') || !job.peel) return [];
   const [gap] = job.gaps;

@@ -1,10 +1,10 @@
 import { because, datum, fact } from '../because.ts';
-import type { Assignment, Because, Job } from '../types/index.ts';
-import { defineCheck, type Draft, type Report } from './defineCheck.ts';
-import { turnsBack } from './edges.ts';
+import type { Because, Job, ToldMan } from '../types/index.ts';
+import type { Account } from './account.ts';
+import { checkOfTelling, type Report } from './defineCheck.ts';
 
 /** A man is taken from a zone, a receiver or force by the other pressure, and nobody inherits it. */
-export const playerOrphanedDuty = defineCheck({
+export const playerOrphanedDuty = checkOfTelling({
   id: 'player.orphaned-duty',
   title: 'A duty is left behind',
   severity: 'stop',
@@ -12,11 +12,11 @@ export const playerOrphanedDuty = defineCheck({
   source:
     '"Building a Better [Zone] Blitz", MatchQuarters; from memory: the three base duties of a man who leaves must be in somebody else\'s row',
   needsSide: true,
-  judge: (draft) =>
-    draft.assignments.flatMap((man): readonly Report[] => {
+  report: ({ assignments }, account) =>
+    assignments.flatMap((man): readonly Report[] => {
       const given = yieldedJob(man);
       if (given === null) return [];
-      const lost = lostDuty(given, man, draft);
+      const lost = lostDuty(given, man, account);
       if (lost === null) return [];
       return [
         {
@@ -33,7 +33,7 @@ export const playerOrphanedDuty = defineCheck({
 });
 
 /** The telling that gave way: what he would do if the other pressure were not called. */
-function yieldedJob(man: Assignment): Job | null {
+function yieldedJob(man: ToldMan): Job | null {
   const { status, first, second, from } = man.combined;
   if (status !== 'yields') return null;
   const loser = from === 'first' ? second : first;
@@ -41,16 +41,15 @@ function yieldedJob(man: Assignment): Job | null {
 }
 
 /** The part of a job given up that nobody has now; null: all of it is taken over. */
-function lostDuty(job: Job, man: Assignment, draft: Draft): Because | null {
+function lostDuty(job: Job, { aligned }: ToldMan, account: Account): Because | null {
   if (job.kind !== 'drop' && job.kind !== 'man') return null;
   if (job.kind === 'drop') {
-    const empty = draft.zones.some((zone) => zone.by === null && zone.zone === job.zone && zone.side === job.side);
+    const empty = account.emptyZones.some(({ zone, side }) => zone === job.zone && side === job.side);
     if (empty) return fact('the shell needs that zone and nobody else drops there');
-  } else if (draft.answers.some((answer) => answer.player === job.receiver && answer.by === null)) {
+  } else if (account.openReceivers.includes(job.receiver)) {
     return fact('nobody else has that receiver');
   }
-  const side = job.kind === 'drop' ? job.side : man.aligned.place;
+  const side = job.kind === 'drop' ? job.side : aligned.place;
   if (job.run.support !== 'force' || side === 'middle') return null;
-  const { sure, maybe } = turnsBack(draft, side);
-  return sure.length + maybe.length > 0 ? null : fact('nobody else is force on that side');
+  return account.turnedBack[side] ? null : fact('nobody else is force on that side');
 }

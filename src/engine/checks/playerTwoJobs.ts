@@ -1,8 +1,8 @@
-import { defineCheck } from './defineCheck.ts';
+import { checkOfTelling } from './defineCheck.ts';
 import { toldTwiceByOne, twoTellings } from './twoTellings.ts';
 
 /** A linebacker or a back told two things of the same weight. */
-export const playerTwoJobs = defineCheck({
+export const playerTwoJobs = checkOfTelling({
   id: 'player.two-jobs',
   title: 'A linebacker or a back is told two jobs',
   severity: 'stop',
@@ -10,5 +10,5 @@ export const playerTwoJobs = defineCheck({
   source:
     'from memory, reasoned from "usually paired … to prevent gap conflicts", J. Bellace, 3-3 stack clinic, Glazier Clinics',
   needsSide: true,
-  judge: (draft) => [...twoTellings(draft, 'conflict', false), ...toldTwiceByOne(draft, false)],
+  report: (draft) => [...twoTellings(draft, 'conflict', false), ...toldTwiceByOne(draft, false)],
 });

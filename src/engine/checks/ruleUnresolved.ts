@@ -1,6 +1,6 @@
 import { because, datum } from '../because.ts';
 import type { ResolvedPressure, RoleId } from '../types/index.ts';
-import { defineCheck, pressuresRun, tieReport, type Report } from './defineCheck.ts';
+import { checkOfTelling, pressuresRun, tieReport, type Report } from './defineCheck.ts';
 
 type Which = 'first' | 'second';
 
@@ -8,7 +8,7 @@ type Which = 'first' | 'second';
  * A rule points at somebody or something this look or front does not have: the classic breakdown. Of an either-or call only the
  * half that is run counts. Cannot tell of a pressure without a side.
  */
-export const ruleUnresolved = defineCheck({
+export const ruleUnresolved = checkOfTelling({
   id: 'rule.unresolved',
   title: 'A rule points at somebody who is not there',
   severity: 'stop',
@@ -16,7 +16,7 @@ export const ruleUnresolved = defineCheck({
   source: 'A. Hovorka, "4-3 Blitz Checks to Attack Protections", X&O Labs, 2017',
   // A pressure that has its side is judged even when the other one has none.
   needsSide: false,
-  judge: (draft) => {
+  report: (draft) => {
     const run = pressuresRun(draft);
     const men = draft.assignments.flatMap(({ aligned }) =>
       run.flatMap(({ which, pressure }) => unresolved(aligned.role.id, which, pressure)),

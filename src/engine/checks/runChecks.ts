@@ -1,10 +1,12 @@
 import type { Undetermined } from '../types/index.ts';
-import type { Draft, Judgement } from './defineCheck.ts';
+import { accountOf } from './account.ts';
+import { judgeBy, type Draft, type Judgement } from './defineCheck.ts';
 import { standardChecks } from './standardChecks.ts';
 
 /** All checks in their order. What several of them cannot tell for one reason is told once, with all their ids. */
 export function runChecks(draft: Draft): Judgement {
-  const judgements = standardChecks.map((check) => check.judge(draft));
+  const account = accountOf(draft);
+  const judgements = standardChecks.map((check) => judgeBy(check, draft, account));
   return {
     findings: judgements.flatMap((each) => each.findings),
     undetermined: together(judgements.flatMap((each) => each.undetermined)),

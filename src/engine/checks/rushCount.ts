@@ -1,19 +1,18 @@
 import { because, datum, fact } from '../because.ts';
-import { defineCheck } from './defineCheck.ts';
-import { rushes, whoDoes } from './outcomes.ts';
+import { checkOfTelling } from './defineCheck.ts';
 
 /** More or fewer come than the coach says the call has; cannot tell while a man may come or not. */
-export const rushCount = defineCheck({
+export const rushCount = checkOfTelling({
   id: 'rush.count',
   title: 'The number of rushers is not what the call says',
   severity: 'check',
   matters: 'The shell behind the rush is counted for the men the call says, not for the men who go.',
   source: 'rush + under + deep + man = 11: arithmetic of "Creepers vs. Simulated Pressures", Coach Hoover, 10 Aug 2019',
   needsSide: true,
-  judge: (draft) => {
-    const said = draft.setup.rushers;
+  report: ({ setup }, account) => {
+    const said = setup.rushers;
     if (said === null) return [];
-    const { sure, maybe } = whoDoes(draft, rushes);
+    const { sure, maybe } = account.rushers;
     if (maybe.length > 0 && sure.length <= said && said <= sure.length + maybe.length) {
       return [
         {
@@ -31,7 +30,7 @@ export const rushCount = defineCheck({
     return [
       {
         because: because('{n} rush and the call says {said}', {
-          n: datum.number(draft.passCount.rush),
+          n: datum.number(account.rush),
           said: datum.number(said),
         }),
         who: sure,

@@ -4,11 +4,11 @@ import { movesOfDraft } from '../move/draftMoves.ts';
 import { tenth } from '../move/estimate.ts';
 import { likelySpot, THROW_TIMES } from '../move/throws.ts';
 import { PROTECTIONS } from '../offenceVocabulary.ts';
-import type { Because, ProtectionAnswer, RoleId } from '../types/index.ts';
-import { defineCheck, type Draft, type Report } from './defineCheck.ts';
+import type { Because, Played, ProtectionAnswer, RoleId } from '../types/index.ts';
+import { checkOfPlay, type Report } from './defineCheck.ts';
 
 /** Against each protection the look is known for: who comes free, how soon, and whether the hot throw beats him. */
-export const rushUnblockedAnswer = defineCheck({
+export const rushUnblockedAnswer = checkOfPlay({
   id: 'rush.unblocked-answer',
   title: 'Who comes free',
   severity: 'note',
@@ -16,10 +16,10 @@ export const rushUnblockedAnswer = defineCheck({
   source:
     '"Understanding 1/2 Slide Protection", Blitzology, 2 Mar 2010; "Under Pressure: Splitting Seconds", Football Outsiders, 2011; arrival times derived',
   needsSide: true,
-  judge: (draft) => draft.protections.flatMap((answer) => reportsOf(answer, draft)),
+  report: (draft) => draft.protections.flatMap((answer) => reportsOf(answer, draft)),
 });
 
-function reportsOf(answer: ProtectionAnswer, draft: Draft): readonly Report[] {
+function reportsOf(answer: ProtectionAnswer, draft: Played): readonly Report[] {
   if (answer.kind !== 'answered') return [];
   const name = PROTECTIONS.find((each) => each.id === answer.known.protection)?.name ?? answer.known.protection;
   return answer.picture.unblocked.map(({ rusher, endGap, because: why }): Report => {
@@ -33,7 +33,7 @@ function reportsOf(answer: ProtectionAnswer, draft: Draft): readonly Report[] {
   });
 }
 
-function secondsTo(rusher: RoleId, draft: Draft): number | null {
+function secondsTo(rusher: RoleId, draft: Played): number | null {
   const spot = likelySpot(draft.facts);
   const move = movesOfDraft(draft).find((each) => each.role === rusher);
   return spot === null || move === undefined ? null : arrival(move, spot);

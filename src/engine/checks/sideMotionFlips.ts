@@ -1,16 +1,16 @@
 import { because, datum, fact } from '../because.ts';
 import type { SideDecision } from '../types/index.ts';
-import { defineCheck, pressuresRun, type Report } from './defineCheck.ts';
+import { checkOfTelling, pressuresRun, type Report } from './defineCheck.ts';
 
 /** The look's motion moves the call side after the call is made. */
-export const sideMotionFlips = defineCheck({
+export const sideMotionFlips = checkOfTelling({
   id: 'side.motion-flips',
   title: 'The motion turns the call',
   severity: 'check',
   matters: 'Everybody who moves with the call side must turn it before the snap, and must know that they do.',
   source: 'the pressure goes by the final strength: "Multiple 3-4 Fire Zone Blitz Coverages", Strong Football Coach',
   needsSide: false,
-  judge: (draft) => {
+  report: (draft) => {
     const { motion } = draft;
     if (motion === null) return [];
     const moved = motion.moved;

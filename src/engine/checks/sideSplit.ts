@@ -1,7 +1,7 @@
 import { because, datum, fact } from '../because.ts';
 import type { SideStep } from '../types/index.ts';
 import type { Severity } from '../vocabulary.ts';
-import { defineCheck } from './defineCheck.ts';
+import { checkOfTelling } from './defineCheck.ts';
 
 type Together = 'together' | 'apart';
 
@@ -10,14 +10,14 @@ type Together = 'together' | 'apart';
  * rules that begin opposite go together, because a later tie-break decided. Rules that look at different things mean neither;
  * that they go apart here is only worth knowing.
  */
-export const sideSplit = defineCheck({
+export const sideSplit = checkOfTelling({
   id: 'side.split',
   title: 'The two may not go where you mean them to',
   severity: 'check',
   matters: 'Most looks send the two as you drew them; here a tie-break, or another strength, parts or joins them.',
   source: 'strength words can disagree: "Setting Strength and Getting Lined Up", r/footballstrategy',
   needsSide: true,
-  judge: ({ setup, first, second, choice }) => {
+  report: ({ setup, first, second, choice }) => {
     if (choice !== null || second === null || setup.second === null || setup.turn !== 'own') return [];
     if (first.side.kind === 'tie' || second.side.kind === 'tie') return [];
     const here: Together = first.side.side === second.side.side ? 'together' : 'apart';

@@ -1,11 +1,11 @@
 import { because, datum } from '../because.ts';
-import { defineCheck, pressuresRun, type Report } from './defineCheck.ts';
+import { checkOfTelling, pressuresRun, type Report } from './defineCheck.ts';
 
 /**
  * The rule of the call side ends in a tie: nobody knows which way to run it. Of an either-or call only the half that is run
  * counts, and the first one if the key asks about its side.
  */
-export const sideUndecided = defineCheck({
+export const sideUndecided = checkOfTelling({
   id: 'side.undecided',
   title: 'The call side is a tie',
   severity: 'stop',
@@ -13,7 +13,7 @@ export const sideUndecided = defineCheck({
   source:
     '"Setting a Strength", The Call Sheet newsletter no. 004; that every basis needs tie-breaks: common practice, no source',
   needsSide: false,
-  judge: (draft) =>
+  report: (draft) =>
     pressuresRun(draft).flatMap(({ which, pressure }): readonly Report[] =>
       pressure.side.kind === 'decided'
         ? []

@@ -1,11 +1,11 @@
 import { because, datum, fact } from '../because.ts';
 import { gapsEqual } from '../gaps.ts';
 import { compareJobs, ownGapsOf } from '../combine/compareJobs.ts';
-import type { CombinedStatus, Gap, ResolvedPressure } from '../types/index.ts';
-import type { Draft, Report } from './defineCheck.ts';
+import type { CombinedStatus, Gap, ResolvedPressure, ToldCall } from '../types/index.ts';
+import type { Report } from './defineCheck.ts';
 
 /** Every man, on the line or off it, whose two tellings ended in that status: who, both jobs, all gaps involved. */
-export function twoTellings(draft: Draft, status: CombinedStatus, onTheLine: boolean): readonly Report[] {
+export function twoTellings(draft: ToldCall, status: CombinedStatus, onTheLine: boolean): readonly Report[] {
   return draft.assignments.flatMap(({ aligned: { role }, combined }): readonly Report[] => {
     if (combined.status !== status || (role.room === 'line') !== onTheLine) return [];
     const { first, second } = combined;
@@ -31,7 +31,7 @@ export function twoTellings(draft: Draft, status: CombinedStatus, onTheLine: boo
 }
 
 /** Every man, on the line or off it, whom one pressure by itself tells two different things. */
-export function toldTwiceByOne(draft: Draft, onTheLine: boolean): readonly Report[] {
+export function toldTwiceByOne(draft: ToldCall, onTheLine: boolean): readonly Report[] {
   const by = (which: 'first' | 'second', pressure: ResolvedPressure | null): readonly Report[] =>
     (pressure?.again ?? []).flatMap(({ role, kept, heard }): readonly Report[] => {
       const man = draft.assignments.find(({ aligned }) => aligned.role.id === role);

@@ -1,10 +1,10 @@
 import { remembered } from '../../base/index.ts';
 import { because, datum, fact } from '../because.ts';
 import type { Coverage, Front, Pressure, Setup, StaffWord } from '../types/index.ts';
-import { defineCheck, type Report } from './defineCheck.ts';
+import { checkOfTelling, type Report } from './defineCheck.ts';
 
 /** One word of the staff's means two things, and this call uses it in a name or a tag. */
-export const wordsTwoMeanings = defineCheck({
+export const wordsTwoMeanings = checkOfTelling({
   id: 'words.two-meanings',
   title: 'One word means two things',
   severity: 'check',
@@ -12,7 +12,7 @@ export const wordsTwoMeanings = defineCheck({
   source:
     '"There is no universal terminology": Comprehensive Defensive Football Glossary, MatchQuarters; J. T. Reed, "Terms of Football"',
   needsSide: false,
-  judge: ({ setup }) => {
+  report: ({ setup }) => {
     const unclear = unclearWords(setup.dictionary);
     if (unclear.length === 0) return [];
     const texts = textsOf(setup);

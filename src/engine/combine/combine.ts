@@ -5,6 +5,9 @@ import { compareJobs } from './compareJobs.ts';
 
 type Told = Extract<Telling, { readonly kind: 'told' }>;
 
+/** The two tellings of a man compared; what else is to be known of what stands follows from it. */
+type Compared = Omit<Combined, 'torn' | 'sure' | 'byShell'>;
+
 /**
  * Stage 5 for one man: the two tellings side by side. A lineman never yields in silence, whatever a pressure tells him he
  * was taught; anybody else's weaker telling gives way (explicit path, line movement, consequence, shell), and two of a
@@ -12,6 +15,22 @@ type Told = Extract<Telling, { readonly kind: 'told' }>;
  * Glazier Clinics; docs/decisions/0001.
  */
 export function combineMan(role: Role, first: Telling | null, second: Telling | null): Combined {
+  return settle(compare(role, first, second));
+}
+
+/** What stands once the tellings are compared. */
+function settle(compared: Compared): Combined {
+  const { first, second, from, status } = compared;
+  const standing = from === 'first' ? first : from === 'second' ? second : null;
+  return {
+    ...compared,
+    torn: status === 'conflict' ? [first, second].flatMap((each) => (each?.kind === 'told' ? [each.job] : [])) : [],
+    sure: status !== 'conflict' && status !== 'unresolved',
+    byShell: standing?.kind === 'told' && standing.basis === 'coverage',
+  };
+}
+
+function compare(role: Role, first: Telling | null, second: Telling | null): Compared {
   if (first?.kind === 'unresolved' || second?.kind === 'unresolved') return unresolved(role, first, second);
   if (first === null && second === null) {
     return {
@@ -28,7 +47,7 @@ export function combineMan(role: Role, first: Telling | null, second: Telling | 
   return toldTwice(role, first, second);
 }
 
-function unresolved(role: Role, first: Telling | null, second: Telling | null): Combined {
+function unresolved(role: Role, first: Telling | null, second: Telling | null): Compared {
   const reasons = [first, second].flatMap((each) => (each?.kind === 'unresolved' ? [each.because] : []));
   const told = [first, second].find((each): each is Told => each?.kind === 'told');
   return {
@@ -42,7 +61,7 @@ function unresolved(role: Role, first: Telling | null, second: Telling | null): 
   };
 }
 
-function toldOnce(role: Role, first: Told | null, second: Told | null): Combined {
+function toldOnce(role: Role, first: Told | null, second: Told | null): Compared {
   const told = first ?? second;
   if (told === null) throw new Error('Told once by nobody');
   const which = first === null ? 'second' : 'first';
@@ -61,7 +80,7 @@ function toldOnce(role: Role, first: Told | null, second: Told | null): Combined
   };
 }
 
-function toldTwice(role: Role, first: Told, second: Told): Combined {
+function toldTwice(role: Role, first: Told, second: Told): Compared {
   const sayFirst = because('the first says: {job}', { job: datum.job(first.job) }, first.because);
   const saySecond = because('the second says: {job}', { job: datum.job(second.job) }, second.because);
   const shared = { role, first, second };
@@ -95,7 +114,7 @@ function toldTwiceOffTheLine(
   shared: { readonly role: Role; readonly first: Told; readonly second: Told },
   difference: 'manner' | 'different',
   sayBoth: Combined['because'],
-): Combined {
+): Compared {
   const [a, b] = [BASES.indexOf(shared.first.basis), BASES.indexOf(shared.second.basis)];
   const says = sayBoth.because;
   if (a > b) return { ...shared, status: 'yields', job: shared.first.job, from: 'first', because: sayBoth };

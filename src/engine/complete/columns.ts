@@ -1,5 +1,5 @@
 import { gapsEqual } from '../gaps.ts';
-import type { Aligned, Assignment, BaseJob, Job, OwnedGap, PassColumn, RoleId, RunColumn } from '../types/index.ts';
+import type { Aligned, BaseJob, Job, OwnedGap, PassColumn, PlayedMan, RoleId, RunColumn, Settled } from '../types/index.ts';
 import type { Man } from './ownGaps.ts';
 
 /** The run column: the gaps he ends up with, and what his job says beyond them. */
@@ -53,7 +53,10 @@ function atBase(base: BaseJob): PassColumn {
 }
 
 /** Both columns of one man's job. */
-export function assign(man: Man, gaps: readonly OwnedGap[]): Assignment {
+export function assign<Known extends Settled>(
+  man: Man<Known>,
+  gaps: readonly OwnedGap[],
+): PlayedMan & { readonly combined: Known } {
   const { aligned, combined, base } = man;
   return {
     aligned,

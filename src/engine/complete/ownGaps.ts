@@ -7,7 +7,6 @@ import { GAP_LETTERS, ROOMS, type Side } from '../vocabulary.ts';
 import type {
   Aligned,
   BaseJob,
-  Combined,
   Gap,
   GapFact,
   GapOwner,
@@ -15,13 +14,14 @@ import type {
   LookFacts,
   OwnedGap,
   RoleId,
+  Settled,
 } from '../types/index.ts';
 import { matchSeekers, type Seeker } from './matchGaps.ts';
 
 /** One of the eleven before the gaps are shared out. */
-export interface Man {
+export interface Man<Known extends Settled = Settled> {
   readonly aligned: Aligned;
-  readonly combined: Combined;
+  readonly combined: Known;
   readonly base: BaseJob;
 }
 
@@ -109,10 +109,9 @@ function sentTo(man: Man): readonly { readonly gap: Gap; readonly owner: GapOwne
       },
     }));
   };
-  if (combined.status === 'conflict') {
-    const jobs = [combined.first, combined.second].flatMap((each) => (each?.kind === 'told' ? [each.job] : []));
+  if (combined.torn.length > 0) {
     // Both may send him to one gap, by different work: he is there once.
-    return jobs
+    return combined.torn
       .flatMap((job) => sent(job, false))
       .filter(({ gap }, index, all) => all.findIndex((other) => gapsEqual(other.gap, gap)) === index);
   }
@@ -121,8 +120,8 @@ function sentTo(man: Man): readonly { readonly gap: Gap; readonly owner: GapOwne
 
 /** A man told nothing has his base gaps; a coverage player has the gaps he may fit. Anybody else is not free. */
 function freeMan(man: Man, facts: LookFacts): readonly FreeMan[] {
-  const { job, status } = man.combined;
-  if (status === 'conflict') return [];
+  const { job, torn } = man.combined;
+  if (torn.length > 0) return [];
   if (job === null) {
     const mySide = man.aligned.place === 'middle' ? null : man.aligned.place;
     const gaps = gapsThatExist(man.base.gaps, { facts, callSide: null, mySide });

@@ -2,7 +2,7 @@ import { compareBy } from '../../base/index.ts';
 import { because, datum, fact } from '../because.ts';
 import { matchSeekers, type Seeker } from '../complete/matchGaps.ts';
 import type { Side, Zone } from '../vocabulary.ts';
-import type { Answer, Assignment, LookFacts, PassCount, PlayerId, Point } from '../types/index.ts';
+import type { Answer, PlayedMan, LookFacts, PassCount, PlayerId, Point } from '../types/index.ts';
 
 /** An eligible receiver, the passer not counted: by number and side, or a back by where he is offset. */
 interface Target {
@@ -102,9 +102,9 @@ function targetsOf(facts: LookFacts): readonly Target[] {
  * Stage 6 for receivers: every eligible receiver with the man who answers him first. Man to man comes before zones, a zone
  * takes the receiver it is taught for, and what is left over is proved by the set of men who could reach it.
  */
-export function answerReceivers(assignments: readonly Assignment[], facts: LookFacts, lean: Side): readonly Answer[] {
+export function answerReceivers(assignments: readonly PlayedMan[], facts: LookFacts, lean: Side): readonly Answer[] {
   const targets = targetsOf(facts);
-  const byMan = new Map<PlayerId, Assignment>();
+  const byMan = new Map<PlayerId, PlayedMan>();
   for (const man of assignments) {
     if (man.pass.kind === 'man' && !byMan.has(man.pass.receiver)) byMan.set(man.pass.receiver, man);
   }
@@ -132,7 +132,7 @@ export function answerReceivers(assignments: readonly Assignment[], facts: LookF
     open.length,
     men.map((man) => seekerOf(man, open, underHalves)),
   );
-  const matched = new Map<PlayerId, Assignment>();
+  const matched = new Map<PlayerId, PlayedMan>();
   matching.taken.forEach((item, index) => {
     const target = item === null ? undefined : open[item];
     const man = men[index];
@@ -159,12 +159,12 @@ export function answerReceivers(assignments: readonly Assignment[], facts: LookF
   });
 }
 
-function peels(man: Assignment): boolean {
+function peels(man: PlayedMan): boolean {
   const { job } = man.combined;
   return (job?.kind === 'rush' || job?.kind === 'contain') && job.peel;
 }
 
-function seekerOf(man: Assignment, open: readonly Target[], underHalves: boolean): Seeker {
+function seekerOf(man: PlayedMan, open: readonly Target[], underHalves: boolean): Seeker {
   const costs = new Map<number, number>();
   open.forEach((target, item) => {
     const rank =
@@ -180,7 +180,7 @@ function seekerOf(man: Assignment, open: readonly Target[], underHalves: boolean
   return { name: man.aligned.role.id, costs };
 }
 
-function answerBecause(told: Assignment | undefined, zone: Assignment | undefined): Answer['because'] {
+function answerBecause(told: PlayedMan | undefined, zone: PlayedMan | undefined): Answer['because'] {
   if (told !== undefined) {
     return because('{who} has him man to man', { who: datum.role(told.aligned.role.id) }, told.combined.because);
   }
@@ -192,7 +192,7 @@ function answerBecause(told: Assignment | undefined, zone: Assignment | undefine
 }
 
 /** How many do what against the pass: rush, underneath, deep, man, and the rest. They add up to the eleven. */
-export function countPass(assignments: readonly Assignment[]): PassCount {
+export function countPass(assignments: readonly PlayedMan[]): PassCount {
   const count = { rush: 0, under: 0, deep: 0, man: 0, free: 0 };
   for (const { pass } of assignments) {
     if (pass.kind === 'rush' || pass.kind === 'contain') count.rush += 1;

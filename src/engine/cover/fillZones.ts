@@ -6,7 +6,7 @@ import { allHold } from '../resolve/holds.ts';
 import { findSide, gapsThatExist } from '../resolve/names.ts';
 import { findWho } from '../resolve/who.ts';
 import { ROOMS, type Side, type Zone } from '../vocabulary.ts';
-import type { Aligned, Coverage, DropJob, FilledZone, LookFacts, LookNames, RoleId } from '../types/index.ts';
+import type { Aligned, Coverage, DropJob, FilledZone, LookFacts, LookNames, RoleId, Settled } from '../types/index.ts';
 
 /** A zone the shell needs in this look, its side known, with the men who may take it, the most natural first. */
 interface Need {
@@ -16,8 +16,8 @@ interface Need {
 }
 
 /** The men with their zones filled in, and the account of every zone the shell needs. */
-export interface ZonesFilled {
-  readonly men: readonly Man[];
+export interface ZonesFilled<Known extends Settled> {
+  readonly men: readonly Man<Known>[];
   readonly zones: readonly FilledZone[];
 }
 
@@ -27,12 +27,12 @@ export interface ZonesFilled {
  * whom the rush sent there, else whoever leaves the fewest zones empty, the most natural taker first. Without a call side
  * nothing is needed.
  */
-export function fillZones(
-  men: readonly Man[],
+export function fillZones<Known extends Settled>(
+  men: readonly Man<Known>[],
   coverage: Coverage,
   callSide: Side | null,
   facts: LookFacts,
-): ZonesFilled {
+): ZonesFilled<Known> {
   if (callSide === null) return { men, zones: [] };
   const needs = needsHere(coverage, callSide, facts, men);
   const { kept, open, free } = whoIsTold(men, needs);
@@ -60,7 +60,7 @@ export function fillZones(
       proof: man === null ? { zones: proof?.items.length ?? 1, reachable } : null,
     };
   });
-  const moves = new Map(
+  const moves = new Map<Man, Need>(
     [...taken].flatMap(([item, man]) => {
       const need = needs[item];
       return need === undefined || dropsTo(man, need) ? [] : [[man, need] as const];
@@ -80,7 +80,7 @@ function whoIsTold(
     // A zone may be needed twice: a man who keeps the one does not fill the other.
     const told = men.filter((man) => dropsTo(man, need) && ![...kept.values()].includes(man)).sort(byTaker(need));
     const byShell = told.filter(isFree);
-    const sent = told.find((man) => isSure(man) && !isFree(man));
+    const sent = told.find((man) => man.combined.sure && !isFree(man));
     // A man who is told two things is not counted on while somebody else is told the same.
     const [only] = byShell.length === 0 ? told : byShell;
     const keeper = sent ?? (byShell.length > 1 ? undefined : only);
@@ -128,18 +128,10 @@ function dropsTo(man: Man, need: Need): boolean {
   return job?.kind === 'drop' && job.zone === need.zone && job.side === need.side;
 }
 
-/** What he is told is one thing, and it can be done. */
-function isSure({ combined }: Man): boolean {
-  return combined.status !== 'conflict' && combined.status !== 'unresolved';
-}
-
 /** Told nothing, or only given a zone by the shell. */
-function isFree(man: Man): boolean {
-  if (!isSure(man)) return false;
-  const { first, second, from, job } = man.combined;
-  if (job === null) return man.base.pass === 'none';
-  const telling = from === 'first' ? first : from === 'second' ? second : null;
-  return job.kind === 'drop' && telling?.kind === 'told' && telling.basis === 'coverage';
+function isFree({ combined: { job, sure, byShell }, base }: Man): boolean {
+  if (!sure) return false;
+  return job === null ? base.pass === 'none' : job.kind === 'drop' && byShell;
 }
 
 /** A man leaves the zone he is told only if that fills one more zone. */
@@ -168,7 +160,7 @@ function zoneBecause(man: Man | null, told: boolean): FilledZone['because'] {
  * A man who fills a zone takes it as his job and keeps whatever gaps he may fit; one who was told nothing keeps those of his
  * base front, for he plays run first and drops when it is a pass.
  */
-function withZone(man: Man, need: Need | undefined, facts: LookFacts): Man {
+function withZone<Known extends Settled>(man: Man<Known>, need: Need | undefined, facts: LookFacts): Man<Known> {
   if (need === undefined) return man;
   const before = man.combined.job;
   const mySide = man.aligned.place === 'middle' ? null : man.aligned.place;
@@ -182,6 +174,7 @@ function withZone(man: Man, need: Need | undefined, facts: LookFacts): Man {
       ...man.combined,
       job: { kind: 'drop', zone: need.zone, side: need.side, run },
       from: 'shell',
+      byShell: true,
       because: zoneBecause(man, false),
     },
   };

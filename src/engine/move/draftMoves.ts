@@ -1,4 +1,4 @@
-import type { Assignment, LookFacts } from '../types/index.ts';
+import type { PlayedMan, LookFacts } from '../types/index.ts';
 import type { Place, RuleLevel } from '../vocabulary.ts';
 import { movesOf } from './moves.ts';
 import type { Move } from './types.ts';
@@ -6,7 +6,7 @@ import type { Move } from './types.ts';
 /** As much of an analysis as its moves need. */
 interface Drafted {
   readonly facts: LookFacts;
-  readonly assignments: readonly Assignment[];
+  readonly assignments: readonly PlayedMan[];
   readonly setup: { readonly level: RuleLevel; readonly spot: Place };
 }
 

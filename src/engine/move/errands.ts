@@ -1,11 +1,11 @@
 import { assertNever } from '../../base/index.ts';
-import type { Assignment, Job, LookNames, PassColumn, RunColumn, RunSupport } from '../types/index.ts';
+import type { PlayedMan, Job, LookNames, PassColumn, RunColumn, RunSupport } from '../types/index.ts';
 import type { MoveOrder } from './types.ts';
 
 const NO_SUPPORT: RunSupport<LookNames['gap']> = { fits: [], firm: false, support: null };
 
 /** A man's pass column as a job; null when he has none. */
-export function passJob({ run, pass }: Assignment): Job | null {
+export function passJob({ run, pass }: PlayedMan): Job | null {
   return jobOf(pass, run);
 }
 
@@ -31,7 +31,7 @@ function jobOf(pass: PassColumn, run: RunColumn): Job | null {
 }
 
 /** A man's run column as a fit; null when no gap is his. */
-export function fitJob({ run }: Assignment): Job | null {
+export function fitJob({ run }: PlayedMan): Job | null {
   if (run.gaps.length === 0) return null;
   return { kind: 'fit', gaps: run.gaps, manner: run.twoGaps ? 'two-gap' : 'read', support: null };
 }
@@ -40,7 +40,7 @@ export function fitJob({ run }: Assignment): Job | null {
  * What a man does once the ball is snapped, when it is a pass: the job that stands for him, else his pass column, else the gap
  * he fits. A man who is told a fit and rushes at base rushes. Null: he has nothing to do.
  */
-export function errandOf(assignment: Assignment): Job | null {
+export function errandOf(assignment: PlayedMan): Job | null {
   const { job } = assignment.combined;
   if (job !== null && job.kind !== 'fit') return job;
   return passJob(assignment) ?? job ?? fitJob(assignment);

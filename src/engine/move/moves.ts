@@ -1,7 +1,7 @@
 import { remembered } from '../../base/index.ts';
 import { fieldAt } from '../facts/field.ts';
 import { gapsEqual } from '../gaps.ts';
-import type { Aligned, Assignment, Gap, LookFacts, RoleId } from '../types/index.ts';
+import type { Aligned, PlayedMan, Gap, LookFacts, RoleId } from '../types/index.ts';
 import type { Place, RuleLevel } from '../vocabulary.ts';
 import { firstMeeting, traceOf } from './crossings.ts';
 import { errandOf } from './errands.ts';
@@ -19,7 +19,7 @@ import { lengthOf, rounded, staying, walk } from './walk.ts';
 /** Everything stage 8 asks: the analysis so far, and how fast men are. */
 export interface MoveInput {
   readonly facts: LookFacts;
-  readonly assignments: readonly Assignment[];
+  readonly assignments: readonly PlayedMan[];
   readonly level: RuleLevel;
   readonly spot: Place;
   /** Left out: the model of the rule level. */
@@ -153,7 +153,7 @@ function standingOf({ role, x, y }: Aligned): string {
 }
 
 /** A man's move from memory, if he has made it before: whatever his way refers to is in its name. */
-function knownMoveOf(timing: Timing, assignment: Assignment): Move {
+function knownMoveOf(timing: Timing, assignment: PlayedMan): Move {
   const { input, speeds } = timing;
   const moves = movesOn(input.facts, speeds, input.level, input.spot);
   const name = nameOfMove(timing, assignment);
@@ -166,7 +166,7 @@ function knownMoveOf(timing: Timing, assignment: Assignment): Move {
 }
 
 /** Where he stands, what he does, his lane in each of his gaps, his place among the quarters, where his neighbour stands. */
-function nameOfMove({ runners, together, ground }: Timing, { aligned }: Assignment): string {
+function nameOfMove({ runners, together, ground }: Timing, { aligned }: PlayedMan): string {
   const runner = runners.get(aligned.role.id);
   if (runner === undefined) return standingOf(aligned);
   const { job } = runner;
@@ -196,7 +196,7 @@ function lanesText({ lanes }: Together<Runner>, runner: Runner, gaps: readonly G
   return text;
 }
 
-function moveOf(timing: Timing, { aligned }: Assignment): Move {
+function moveOf(timing: Timing, { aligned }: PlayedMan): Move {
   const { speeds, runners } = timing;
   const runner = runners.get(aligned.role.id);
   const full = speeds.rooms[aligned.role.room];

@@ -1,4 +1,4 @@
-import type { Assignment, RoleId } from '../types/index.ts';
+import type { PlayedMan, RoleId } from '../types/index.ts';
 import { errandOf, orderOf } from './errands.ts';
 
 /** One man goes after another, and whether that is told in so many words. */
@@ -12,7 +12,7 @@ export interface Turn {
  * Who goes after whom: by the one who is told to go second, or by the one who is told to go first; for two of whom nothing is
  * told by a track, because under a man is before him, and over him or off his hip is behind him.
  */
-export function turnsOf(assignments: readonly Assignment[]): readonly Turn[] {
+export function turnsOf(assignments: readonly PlayedMan[]): readonly Turn[] {
   const told: Turn[] = [];
   const tracks: Turn[] = [];
   for (const assignment of assignments) {

@@ -1,12 +1,12 @@
 import { remembered, rememberedLast } from '../../base/index.ts';
 import { gapsEqual } from '../gaps.ts';
 import type {
-  Assignment,
   Gap,
   KnownProtection,
   KnownRun,
   LookFacts,
   OwnedGap,
+  PlayedMan,
   ProtectionAnswer,
   RoleId,
   RunAnswer,
@@ -24,7 +24,7 @@ import { standOf, type Stand } from './stand.ts';
 /** What an answer is worked out from: the eleven with their jobs, the gaps with their owners. */
 export interface Defence {
   readonly facts: LookFacts;
-  readonly assignments: readonly Assignment[];
+  readonly assignments: readonly PlayedMan[];
   readonly gaps: readonly OwnedGap[];
 }
 
@@ -65,7 +65,7 @@ const seen = rememberedLast((defence: Defence): Seen => ({
   comers: comersOf(rushersOf(defence), defence.facts),
 }));
 
-function optionMan({ aligned, run }: Assignment): OptionMan {
+function optionMan({ aligned, run }: PlayedMan): OptionMan {
   return { role: aligned.role.id, x: aligned.x, y: aligned.y, gaps: run.gaps };
 }
 

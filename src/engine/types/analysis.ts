@@ -76,17 +76,27 @@ export type CombinedStatus =
   /** What he is told points at somebody who is not there. */
   | 'unresolved';
 
+/** What stands for one man, whoever told him. How the call is played follows from this; who told him is only in the words. */
+export interface Settled {
+  /** The job that stands; on a conflict the first pressure's, until the coach decides. Null: nothing told. */
+  readonly job: Job | null;
+  /** On a conflict both jobs, of which nobody can say which he will do; else empty. */
+  readonly torn: readonly Job[];
+  /** What he is told is one thing, and it can be done. */
+  readonly sure: boolean;
+  /** Only the shell gives it to him, so the shell may give him another zone. */
+  readonly byShell: boolean;
+  readonly because: Because;
+}
+
 /** One man of the combined call: what the first says, what the second says, what stands. */
-export interface Combined {
+export interface Combined extends Settled {
   readonly role: Role;
   readonly first: Telling | null;
   readonly second: Telling | null;
   readonly status: CombinedStatus;
-  /** The job that stands; on a conflict the first pressure's, until the coach decides. Null: nothing told. */
-  readonly job: Job | null;
   /** Who told him: a pressure, both, or the shell that had nobody for a zone. */
   readonly from: 'first' | 'second' | 'both' | 'shell' | null;
-  readonly because: Because;
 }
 
 /** Who has a run gap, and how he came to it. */
@@ -130,12 +140,17 @@ export type PassColumn =
   | { readonly kind: 'spy' }
   | { readonly kind: 'none' };
 
-/** One of the eleven as he goes into the play: where he stands and both columns of his job. */
-export interface Assignment {
+/** One of the eleven as he goes into the play: where he stands, what stands for him, and both columns of his job. */
+export interface PlayedMan {
   readonly aligned: Aligned;
-  readonly combined: Combined;
+  readonly combined: Settled;
   readonly run: RunColumn;
   readonly pass: PassColumn;
+}
+
+/** The same, with what each pressure tells him. */
+export interface Assignment extends PlayedMan {
+  readonly combined: Combined;
 }
 
 /** What the look's motion does to the call: the sides before it, who stands elsewhere after it. */
@@ -193,8 +208,32 @@ export interface Undetermined {
  */
 export type Verdict = 'stop' | 'check' | 'note' | 'clean' | 'left-out';
 
-/** One call in one look at one ball spot, worked through: every stage's answer. */
-export interface Analysis {
+/**
+ * How a call is played, stage 6: all that follows from where the eleven stand and from what stands for each of them. Two calls
+ * that come to the same eleven are played the same, whatever their pressures are.
+ */
+export interface Played {
+  /** Where it is played: nothing of the call. */
+  readonly setup: Pick<Setup, 'level' | 'spot' | 'roles' | 'front' | 'look'>;
+  readonly facts: LookFacts;
+  /** Which side breaks a perfect tie between two equal fits. */
+  readonly lean: Side;
+  /** The eleven in a fixed order: line, linebackers, secondary, each from left to right. */
+  readonly assignments: readonly PlayedMan[];
+  readonly gaps: readonly OwnedGap[];
+  readonly zones: readonly FilledZone[];
+  readonly answers: readonly Answer[];
+  readonly passCount: PassCount;
+  /** The runs and protections the look is known for, against this call. */
+  readonly runs: readonly RunAnswer[];
+  readonly protections: readonly ProtectionAnswer[];
+}
+
+/** One of the eleven with what each pressure tells him, before anybody asks how it is played. */
+export type ToldMan = Pick<Assignment, 'aligned' | 'combined'>;
+
+/** What a call tells the eleven in a look, stages 1 to 5: all that is known before anybody asks how it is played. */
+export interface ToldCall {
   readonly setup: Setup;
   readonly facts: LookFacts;
   readonly first: ResolvedPressure;
@@ -203,15 +242,15 @@ export interface Analysis {
   readonly choice: Choice | null;
   /** Null when the look has no motion. Everything else is as the ball is snapped, after it. */
   readonly motion: MotionEffect | null;
-  /** The eleven in a fixed order: line, linebackers, secondary, each from left to right. */
+  /** The eleven in any order. */
+  readonly assignments: readonly ToldMan[];
+}
+
+/** One call in one look at one ball spot, worked through: every stage's answer. */
+export interface Analysis extends ToldCall, Played {
+  readonly setup: Setup;
+  /** In a fixed order: line, linebackers, secondary, each from left to right. */
   readonly assignments: readonly Assignment[];
-  readonly gaps: readonly OwnedGap[];
-  readonly zones: readonly FilledZone[];
-  readonly answers: readonly Answer[];
-  readonly passCount: PassCount;
-  /** The runs and protections the look is known for, against this call. */
-  readonly runs: readonly RunAnswer[];
-  readonly protections: readonly ProtectionAnswer[];
   readonly findings: readonly Finding[];
   /** What could not be judged. A list of findings is only whole together with it. */
   readonly undetermined: readonly Undetermined[];

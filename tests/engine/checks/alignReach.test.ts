@@ -2,11 +2,12 @@ import { describe, expect, it } from 'vitest';
 import { alignReach } from '../../../src/engine/checks/alignReach.ts';
 import type { Finding } from '../../../src/engine/index.ts';
 import { frozen, gapText, sayAll } from '../book.ts';
+import { judgeWhole } from './judgeWhole.ts';
 import { worked, type Scene, type Sent } from '../move/men.ts';
 
 /** "Don't blitz from depth": "5 Tips for Developing a Blitz", MatchQuarters. The times are estimates of the project's own model. */
 const judged = (men: readonly Sent[], more: Omit<Scene, 'men'> = {}): readonly Finding[] =>
-  alignReach.judge(frozen(worked({ men, ...more }))).findings;
+  judgeWhole(alignReach, frozen(worked({ men, ...more }))).findings;
 
 interface Failing {
   readonly name: string;
@@ -127,7 +128,7 @@ describe(alignReach.id, () => {
   it('has nothing to say when nobody passes', () => {
     const analysis = worked({ men: [{ role: 'SS', at: [6, 12], job: 'rush B-right' }] });
     const players = new Map([...analysis.facts.players].filter(([, { kind }]) => kind !== 'passer'));
-    expect(alignReach.judge({ ...analysis, facts: { ...analysis.facts, players } })).toEqual({
+    expect(judgeWhole(alignReach, { ...analysis, facts: { ...analysis.facts, players } })).toEqual({
       findings: [],
       undetermined: [],
     });

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { pathCrossing } from '../../../src/engine/checks/pathCrossing.ts';
 import { asRoleId, type Finding } from '../../../src/engine/index.ts';
 import { frozen, LOOKS, sayAll } from '../book.ts';
+import { judgeWhole } from './judgeWhole.ts';
 import { worked, type Scene, type Sent } from '../move/men.ts';
 
 /**
@@ -9,7 +10,7 @@ import { worked, type Scene, type Sent } from '../move/men.ts';
  * "Shuffle to Sprint Technique for 2-Players in Hot Pressures", X&O Labs, 2022).
  */
 const judged = (men: readonly Sent[], more: Omit<Scene, 'men'> = {}): readonly Finding[] =>
-  pathCrossing.judge(frozen(worked({ men, ...more }))).findings;
+  judgeWhole(pathCrossing, frozen(worked({ men, ...more }))).findings;
 
 const END: Sent = { role: 'RE', at: [3, 1], job: 'rush C-right loop' };
 const BACKER: Sent = { role: 'S', at: [4.8, 1.6], job: 'rush B-right slant' };
