@@ -4,9 +4,9 @@ import { runChecks } from './checks/runChecks.ts';
 import type { Draft } from './checks/defineCheck.ts';
 import { applyWaivers } from './waivers.ts';
 import { work, type Worked } from './work.ts';
-import type { Analysis, Finding, Look, MotionEffect, RoleId, Setup, Undetermined, Verdict } from './types/index.ts';
+import type { Analysis, Look, MotionEffect, RoleId, Setup } from './types/index.ts';
 import { printAssignment } from './notation/eleven.ts';
-import { SEVERITIES } from './vocabulary.ts';
+import { worstOf } from './verdict.ts';
 
 /**
  * One call in one look at one ball spot, from what was drawn to the verdict: the stages of the engine in order, each
@@ -21,7 +21,7 @@ export function analyse(setup: Setup): Analysis {
 }
 
 /** The look as the ball is snapped, the man in motion where it has brought him. */
-const afterMotion = remembered((look: Look): Look => {
+export const afterMotion = remembered((look: Look): Look => {
   const { motion } = look;
   if (motion === null) return look;
   return { ...look, players: look.players.map((man) => (man.id === motion.player ? { ...man, ...motion.to } : man)) };
@@ -39,7 +39,8 @@ function judge(draft: Draft): Analysis {
   const judgement = runChecks(draft);
   const findings = applyWaivers(judgement.findings, draft.setup);
   const { undetermined } = judgement;
-  return { ...draft, findings, undetermined, verdict: verdictOf(draft, findings, undetermined) };
+  const standing = findings.filter((finding) => finding.waived === null);
+  return { ...draft, findings, undetermined, verdict: worstOf(draft, [{ found: standing, doubts: undetermined }]) };
 }
 
 /** What changes between the look as it is set and the look as the ball is snapped. */
@@ -58,20 +59,4 @@ function effectOf(before: Worked, after: Worked): MotionEffect {
 
 function spotOf({ aligned }: Worked['assignments'][number]): string {
   return `${aligned.x.toFixed(2)} ${aligned.y.toFixed(2)}`;
-}
-
-/**
- * The worst thing found and not waived. What could not be judged is for the coach to decide, so it is no less than a check. A
- * call that is not run against this look is not judged; of an either-or call only the half that is run counts.
- */
-function verdictOf(
-  { setup, choice }: Draft,
-  findings: readonly Finding[],
-  undetermined: readonly Undetermined[],
-): Verdict {
-  const run = choice === null ? [setup.first, setup.second] : [setup[choice.ran]];
-  if (run.some((pressure) => pressure?.notAgainst.includes(setup.look.id) ?? false)) return 'left-out';
-  const standing = findings.flatMap((finding) => (finding.waived === null ? [finding.severity] : []));
-  const grave = undetermined.length === 0 ? standing : [...standing, 'check'];
-  return SEVERITIES.find((severity) => grave.includes(severity)) ?? 'clean';
 }

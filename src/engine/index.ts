@@ -2,6 +2,7 @@
 export * from './vocabulary.ts';
 export * from './types/index.ts';
 export { analyse } from './analyse.ts';
+export * from './brief/index.ts';
 export { because, datum, fact } from './because.ts';
 export { standardChecks } from './checks/standardChecks.ts';
 export type { Check } from './checks/defineCheck.ts';

@@ -1,5 +1,5 @@
 import { refusalText, toSetup, type Playbook } from '../document/index.ts';
-import { analyse } from '../engine/index.ts';
+import { briefOf } from '../engine/index.ts';
 import { createNumbers, keysOf, type KeyOf } from './keys.ts';
 import { keepSame } from './keepSame.ts';
 import { summarise } from './summary.ts';
@@ -71,5 +71,5 @@ export function summaryOf(playbook: Playbook, { call, look, spot }: MenuCase): S
   const setup = toSetup(playbook, { call, look: look.id, spot });
   // A checked playbook names nothing it does not have.
   if (!setup.ok) throw new Error(refusalText(setup.problem));
-  return summarise(analyse(setup.value));
+  return summarise(briefOf(setup.value));
 }

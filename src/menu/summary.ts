@@ -1,15 +1,15 @@
-import type { Analysis } from '../engine/index.ts';
+import { wholeOf, type Brief } from '../engine/index.ts';
 import type { Found, Summary } from './types.ts';
 
-/** What the menu keeps of an analysis. */
-export function summarise({ verdict, findings, undetermined }: Analysis): Summary {
+/** What the menu keeps of what the checks say. */
+export function summarise(brief: Brief): Summary {
+  const { found: spoken, doubts } = wholeOf(brief);
   const found: Found[] = [];
-  for (const { rule, severity, waived } of findings) {
-    if (waived !== null) continue;
+  for (const { rule, severity } of spoken) {
     const at = found.findIndex((each) => each.rule === rule && each.severity === severity);
     const known = found[at];
     if (known === undefined) found.push({ rule, severity, count: 1 });
     else found[at] = { ...known, count: known.count + 1 };
   }
-  return { verdict, found, doubts: undetermined.length };
+  return { verdict: brief.verdict, found, doubts: new Set(doubts.map(({ about }) => about)).size };
 }

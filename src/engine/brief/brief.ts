@@ -1,0 +1,97 @@
+import { afterMotion, analyse } from '../analyse.ts';
+import { accountOf } from '../checks/account.ts';
+import { tieOf } from '../checks/defineCheck.ts';
+import { choiceOf } from '../eitherOr.ts';
+import { play } from '../play.ts';
+import { turnedSide } from '../resolve/resolvePressure.ts';
+import { halfRun, inOrder, leaningSide, shellInForce } from '../tell.ts';
+import type { Setup, SideDecision, ToldCall } from '../types/index.ts';
+import { worstOf } from '../verdict.ts';
+import { isWaived } from '../waivers.ts';
+import { sayOfPlay, sayOfTelling, saidIn } from './say.ts';
+import { standOf, type JudgedPlay, type Stand } from './stand.ts';
+import type { Brief, Said } from './types.ts';
+
+/**
+ * What all checks say of one call in one look at one ball spot, without words: the stages and the checks of `analyse`, but a play
+ * that has been judged before is not judged again, whichever pressures came to it. `tests/engine/brief` holds the two equal.
+ */
+export function briefOf(setup: Setup): Brief {
+  const { look } = setup;
+  const stand = standFor(setup, look.motion === null ? look : afterMotion(look));
+  const sides = sidesOn(stand, setup);
+  if (look.motion === null) return judge(setup, stand, sides, null);
+  const before = sidesOn(standFor(setup, look), setup);
+  // Who moves with a call that the motion turns takes a second analysis to tell; few do.
+  if (isTurned(before.first, sides.first) || isTurned(before.second, sides.second)) return inBrief(setup);
+  return judge(setup, stand, sides, { ...before, moved: [] });
+}
+
+interface Sides {
+  readonly first: SideDecision;
+  readonly second: SideDecision | null;
+}
+
+function standFor({ front, roles, level, spot }: Setup, look: Setup['look']): Stand {
+  return standOf(look, front, roles, level, spot);
+}
+
+function sidesOn(stand: Stand, { first, second, turn }: Setup): Sides {
+  const own = stand.sideOf(first);
+  return { first: own, second: second === null ? null : turnedSide(turn, own, stand.sideOf(second)) };
+}
+
+function isTurned(before: SideDecision | null, after: SideDecision | null): boolean {
+  return (
+    before?.kind !== after?.kind ||
+    (before?.kind === 'decided' && after?.kind === 'decided' && before.side !== after.side)
+  );
+}
+
+/** The whole analysis, its words left out. */
+function inBrief(setup: Setup): Brief {
+  const analysis = analyse(setup);
+  return { verdict: analysis.verdict, ...saidIn(analysis) };
+}
+
+function judge(setup: Setup, stand: Stand, sides: Sides, motion: ToldCall['motion']): Brief {
+  const { facts } = stand.ground;
+  const ran = halfRun(setup, sides.first, facts);
+  const first = stand.hear(setup.first, setup.coverage, sides.first);
+  const second =
+    setup.second === null || sides.second === null
+      ? null
+      : stand.hear(setup.second, ran === null ? null : setup.secondCoverage, sides.second);
+  const known = stand.menOf(first, second, ran);
+  const men = known.map(({ man }) => man);
+  const roles = men.map(({ aligned }) => aligned.role);
+  const told: ToldCall = {
+    setup,
+    facts,
+    first: first.resolved,
+    second: second?.resolved ?? null,
+    choice: ran === null || second === null ? null : choiceOf(ran, roles, first.resolved, second.resolved),
+    motion,
+    assignments: men,
+  };
+  const isTied = tieOf(told) !== null;
+  const shell = shellInForce(setup, ran, sides.first, sides.second);
+  const lean = leaningSide(sides.first, facts);
+  const name = `${shell.side} ${lean} ${isTied} ${String.fromCharCode(stand.numberOf(shell.coverage), ...known.map(({ plays }) => plays))}`;
+  const judged = stand.playOf(name, (): JudgedPlay => {
+    const played = play(men.toSorted(inOrder), stand.ground, shell, lean);
+    return { said: sayOfPlay(played, isTied), account: accountOf(played) };
+  });
+  return sumUp(told, judged.said, sayOfTelling(told, judged.account));
+}
+
+function sumUp(told: ToldCall, play: Said, telling: Said): Brief {
+  const { setup } = told;
+  const [ofPlay, ofTelling] =
+    setup.waivers.length === 0 ? [play, telling] : [standing(play, setup), standing(telling, setup)];
+  return { verdict: worstOf(told, [ofPlay, ofTelling]), play: ofPlay, telling: ofTelling };
+}
+
+function standing({ found, doubts }: Said, setup: Setup): Said {
+  return { found: found.filter((each) => !isWaived(each, setup)), doubts };
+}

@@ -1,0 +1,61 @@
+import type { Man } from '../complete/ownGaps.ts';
+import { manOf } from '../tell.ts';
+import type { Aligned, BaseJob, Choice, Combined, LookFacts, ResolvedPressure, Telling } from '../types/index.ts';
+
+/** A pressure in a look, and by number what it tells each man of the front, in its order: equal numbers, equal tellings. */
+export interface Heard {
+  readonly resolved: ResolvedPressure;
+  readonly tellings: readonly number[];
+}
+
+/** A man with his tellings, and the number of how he plays: equal numbers play alike, whoever told them. */
+export interface Known {
+  readonly man: Man<Combined>;
+  readonly plays: number;
+}
+
+/** One man of a front with what two pressures tell him at his place in their lists; `ran` is the half that is run, null both. */
+export type Column = (at: number, first: Heard, second: Heard | null, ran: Choice['ran'] | null) => Known;
+
+/** More than there are different tellings in one look. */
+const MOST_NUMBERS = 1 << 15;
+
+/** What two pressures make of a man, each different pair of tellings worked out once. */
+export function columnOf(atRule: Aligned, base: BaseJob, facts: LookFacts): Column {
+  const { id } = atRule.role;
+  const numberOf = numbering(playText);
+  const known = { both: new Map<number, Known>(), first: new Map<number, Known>(), second: new Map<number, Known>() };
+  return (at, first, second, ran) => {
+    const table = known[ran ?? 'both'];
+    const pair = (first.tellings[at] ?? 0) * MOST_NUMBERS + (second?.tellings[at] ?? 0);
+    const found = table.get(pair);
+    if (found !== undefined) return found;
+    const [a, b] = [first.resolved.tellings.get(id) ?? null, second?.resolved.tellings.get(id) ?? null];
+    const man = manOf(atRule, base, a, b, ran, facts);
+    const made = { man, plays: numberOf(man) };
+    table.set(pair, made);
+    return made;
+  };
+}
+
+/** Numbers for things by what they say, from 1 on. */
+export function numbering<Thing>(textOf: (thing: Thing) => string): (thing: Thing) => number {
+  const numbers = new Map<string, number>();
+  return (thing) => {
+    const text = textOf(thing);
+    let number = numbers.get(text);
+    if (number === undefined) numbers.set(text, (number = numbers.size + 1));
+    return number;
+  };
+}
+
+/** A telling without its words. */
+export function tellingText(telling: Telling): string {
+  if (telling.kind === 'unresolved') return telling.kind;
+  return JSON.stringify([telling.basis, telling.job, telling.preSnap?.depth ?? null]);
+}
+
+/** How a man plays, without its words. */
+function playText({ aligned: { x, y, by }, combined: { job, torn, sure, byShell } }: Man): string {
+  return JSON.stringify([x, y, by, job, torn, sure, byShell]);
+}

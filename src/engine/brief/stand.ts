@@ -1,0 +1,107 @@
+import { remembered } from '../../base/index.ts';
+import { align } from '../align/align.ts';
+import type { Account } from '../checks/account.ts';
+import { readLook } from '../facts/readLook.ts';
+import type { Ground } from '../play.ts';
+import { ownSide, resolvePressure } from '../resolve/resolvePressure.ts';
+import { baseOf } from '../tell.ts';
+import type {
+  Choice,
+  Coverage,
+  Front,
+  Look,
+  Pressure,
+  Role,
+  RoleId,
+  SideDecision,
+} from '../types/index.ts';
+import type { Place, RuleLevel } from '../vocabulary.ts';
+import { columnOf, numbering, tellingText, type Heard, type Known } from './column.ts';
+import type { Said } from './types.ts';
+
+/** A play that has been judged. */
+export interface JudgedPlay {
+  readonly said: Said;
+  readonly account: Account;
+}
+
+/** So many plays are kept of one stand at most; then it begins again. */
+const MOST_PLAYS = 4_000;
+
+/**
+ * A front against a look at one ball spot, with everything that calls out of it share. Men are told few different things there,
+ * and play fewer; both get numbers by what they say, their words apart, so that what is known is found again at once.
+ */
+export interface Stand {
+  readonly ground: Ground;
+  /** Which side a pressure picks for itself. */
+  readonly sideOf: (pressure: Pressure) => SideDecision;
+  /** What a pressure tells, with a shell behind it or none, to the side that was picked. */
+  readonly hear: (pressure: Pressure, coverage: Coverage | null, side: SideDecision) => Heard;
+  /** The eleven, in the order of the front, with what the pressures tell them. */
+  readonly menOf: (first: Heard, second: Heard | null, ran: Choice['ran'] | null) => readonly Known[];
+  /** The play of that name, judged once. */
+  readonly playOf: (name: string, judge: () => JudgedPlay) => JudgedPlay;
+  readonly numberOf: (coverage: Coverage) => number;
+}
+
+/** The stand of a front against a look; the same one whenever it is asked again with the very same objects. */
+export const standOf = remembered(
+  (look: Look, front: Front, roles: readonly Role[], level: RuleLevel, spot: Place): Stand => {
+    const facts = readLook(look, level, spot);
+    const atRule = align(front, roles, facts, look.id);
+    const tellingNumber = numbering(tellingText);
+    const shells = new WeakMap<Coverage, number>();
+    let lastShell = 0;
+    const sides = new WeakMap<Pressure, SideDecision>();
+    const heard = new WeakMap<Pressure, readonly (Heard & { readonly key: HeardKey })[]>();
+    const columns = [...atRule.values()].map((man) => columnOf(man, baseOf(front, man.role.id), facts));
+    const plays = new Map<string, JudgedPlay>();
+
+    const listen = (pressure: Pressure, coverage: Coverage | null, side: SideDecision): Heard => {
+      const resolved = resolvePressure(pressure, coverage, side, facts, atRule);
+      const told = (role: RoleId): number => {
+        const telling = resolved.tellings.get(role);
+        return telling === undefined ? 0 : tellingNumber(telling);
+      };
+      return { resolved, tellings: [...atRule.keys()].map(told) };
+    };
+
+    return {
+      ground: { setup: { level, spot, roles, front, look }, facts },
+      sideOf: (pressure) => {
+        let side = sides.get(pressure);
+        if (side === undefined) sides.set(pressure, (side = ownSide(pressure, facts, atRule)));
+        return side;
+      },
+      hear: (pressure, coverage, decision) => {
+        const side = decision.kind === 'decided' ? decision.side : null;
+        const all = heard.get(pressure) ?? [];
+        const same = all.find(({ key }) => key.coverage === coverage && key.side === side);
+        if (same !== undefined) return same;
+        const made = { ...listen(pressure, coverage, decision), key: { coverage, side } };
+        heard.set(pressure, [...all, made]);
+        return made;
+      },
+      menOf: (first, second, ran) => columns.map((column, at) => column(at, first, second, ran)),
+      playOf: (name, judge) => {
+        let play = plays.get(name);
+        if (play === undefined) {
+          if (plays.size >= MOST_PLAYS) plays.clear();
+          plays.set(name, (play = judge()));
+        }
+        return play;
+      },
+      numberOf: (coverage) => {
+        let number = shells.get(coverage);
+        if (number === undefined) shells.set(coverage, (number = lastShell += 1));
+        return number;
+      },
+    };
+  },
+);
+
+interface HeardKey {
+  readonly coverage: Coverage | null;
+  readonly side: string | null;
+}

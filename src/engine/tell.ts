@@ -1,0 +1,134 @@
+import { compareBy } from '../base/index.ts';
+import { align, standAt } from './align/align.ts';
+import { combineMan, eitherMan } from './combine/combine.ts';
+import type { Man } from './complete/ownGaps.ts';
+import { chooseHalf, choiceOf } from './eitherOr.ts';
+import { readLook } from './facts/readLook.ts';
+import type { Shell } from './play.ts';
+import { ownSide, resolvePressure, turnedSide } from './resolve/resolvePressure.ts';
+import type {
+  Aligned,
+  Analysis,
+  BaseJob,
+  Choice,
+  Combined,
+  Front,
+  LookFacts,
+  RoleId,
+  Setup,
+  SideDecision,
+  Telling,
+} from './types/index.ts';
+import { ROOMS, type Side } from './vocabulary.ts';
+
+/** A call as it is told in one moment of a look, stages 1 to 5: the sides of its pressures, the eleven with their tellings. */
+export interface Told extends Pick<Analysis, 'setup' | 'facts' | 'first' | 'second' | 'choice' | 'lean'> {
+  /** Line, linebackers, secondary, each from left to right. */
+  readonly men: readonly Man<Combined>[];
+  readonly shell: Shell;
+}
+
+/** Stages 1 to 5 for the look as given, its motion not run. */
+export function tell(setup: Setup): Told {
+  const facts = readLook(setup.look, setup.level, setup.spot);
+  const atRule = align(setup.front, setup.roles, facts, setup.look.id);
+  const firstSide = ownSide(setup.first, facts, atRule);
+  const secondSide =
+    setup.second === null ? null : turnedSide(setup.turn, firstSide, ownSide(setup.second, facts, atRule));
+  const ran = halfRun(setup, firstSide, facts);
+  const first = resolvePressure(setup.first, setup.coverage, firstSide, facts, atRule);
+  const second =
+    setup.second === null || secondSide === null
+      ? null
+      : resolvePressure(setup.second, ran === null ? null : setup.secondCoverage, secondSide, facts, atRule);
+  const choice: Choice | null =
+    ran === null || second === null
+      ? null
+      : choiceOf(
+          ran,
+          [...atRule.values()].map((man) => man.role),
+          first,
+          second,
+        );
+  const telling = (man: Aligned): Man<Combined> => {
+    const { id } = man.role;
+    const [a, b] = [first.tellings.get(id) ?? null, second?.tellings.get(id) ?? null];
+    return manOf(man, baseOf(setup.front, id), a, b, choice?.ran ?? null, facts);
+  };
+  return {
+    setup,
+    facts,
+    first,
+    second,
+    choice,
+    lean: leaningSide(firstSide, facts),
+    men: [...atRule.values()].map(telling).sort(inOrder),
+    shell: shellInForce(setup, ran, firstSide, secondSide),
+  };
+}
+
+/** Which half of an either-or call is run; null when both are, or there is only one. */
+export function halfRun(setup: Setup, firstSide: SideDecision, facts: LookFacts): Choice['ran'] | null {
+  if (setup.second === null || setup.combination.kind === 'together') return null;
+  return chooseHalf(setup.combination.key, firstSide.kind === 'decided' ? firstSide.side : null, facts);
+}
+
+/** The shell that is played, and the side it is told from. */
+export function shellInForce(
+  setup: Setup,
+  ran: Choice['ran'] | null,
+  firstSide: SideDecision,
+  secondSide: SideDecision | null,
+): Shell {
+  const sideOf = (decision: SideDecision | null): Side | null => (decision?.kind === 'decided' ? decision.side : null);
+  return ran === 'second' && setup.secondCoverage !== null
+    ? { coverage: setup.secondCoverage, side: sideOf(secondSide) }
+    : { coverage: setup.coverage, side: sideOf(firstSide) };
+}
+
+/** Where a man stands once the telling that stands has moved him before the snap; a spot set by hand stays. */
+function beforeSnap(man: Aligned, { first, second, from }: Combined, facts: LookFacts): Aligned {
+  const telling = from === 'second' ? second : from === null || from === 'shell' ? null : first;
+  const moved = telling?.kind === 'told' ? telling.preSnap : null;
+  if (moved === null || man.by === 'hand') return man;
+  return standAt(man.role, { x: man.x, y: moved.depth }, 'pressure', facts, moved.because);
+}
+
+/** One of the eleven with his tellings; `ran` is the half that is run of an either-or call, null when both are. */
+export function manOf(
+  atRule: Aligned,
+  base: BaseJob,
+  first: Telling | null,
+  second: Telling | null,
+  ran: Choice['ran'] | null,
+  facts: LookFacts,
+): Man<Combined> {
+  const { role } = atRule;
+  const combined = ran === null ? combineMan(role, first, second) : eitherMan(role, first, second, ran);
+  return { aligned: beforeSnap(atRule, combined, facts), combined, base };
+}
+
+/** Line, linebackers, secondary, each from left to right. */
+export const inOrder = compareBy(
+  ({ aligned }: Man) => ROOMS.indexOf(aligned.role.room),
+  ({ aligned }: Man) => aligned.x,
+  ({ aligned }: Man) => aligned.y,
+  ({ aligned }: Man) => aligned.role.id,
+);
+
+/** The base job a man has in a front he is part of. */
+export function baseOf(front: Front, role: RoleId): BaseJob {
+  const entry = front.roles.find((each) => each.role === role);
+  if (entry === undefined) throw new Error(`Role ${role} stands in a front it is not part of`);
+  return entry.base;
+}
+
+/** Which side breaks a perfect tie between two equal fits: the call side, else any strength the look has. */
+export function leaningSide(first: SideDecision, facts: LookFacts): Side {
+  if (first.kind === 'decided') return first.side;
+  const { strengths } = facts;
+  const strong = [strengths['tight-end'], strengths.receivers, strengths.back, strengths.field]
+    .map((strength) => strength.side)
+    .find((side): side is Side => side !== 'even');
+  return strong ?? 'left';
+}
