@@ -7,11 +7,12 @@ export function remembered<First extends object, Rest extends readonly unknown[]
   work: (first: First, ...rest: Rest) => Value,
 ): (first: First, ...rest: Rest) => Value {
   const root = new WeakMap<First, Shelf<Value>>();
+  // No further than it takes arguments: a list that maps with it hands over places as well.
+  const more = work.length - 1;
   return (first, ...rest) => {
     let shelf = root.get(first);
     if (shelf === undefined) root.set(first, (shelf = new Shelf<Value>()));
-    // No further than it takes arguments: a list that maps with it hands over places as well.
-    for (let at = 0; at < work.length - 1; at += 1) shelf = shelf.at(rest[at]);
+    for (let at = 0; at < more; at += 1) shelf = shelf.at(rest[at]);
     shelf.answer ??= { value: work(first, ...rest) };
     return shelf.answer.value;
   };

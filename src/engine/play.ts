@@ -1,9 +1,9 @@
-import { assign } from './complete/columns.ts';
+import { assign, type Assigned } from './complete/columns.ts';
 import { ownGaps, type Man } from './complete/ownGaps.ts';
 import { answerReceivers, countPass } from './cover/answers.ts';
 import { fillZones } from './cover/fillZones.ts';
 import { answerProtection, answerRun } from './offence/answers.ts';
-import type { Coverage, Played, PlayedMan, Settled } from './types/index.ts';
+import type { Coverage, Played, Settled } from './types/index.ts';
 import type { Side } from './vocabulary.ts';
 
 /** Where a call is played: nothing of the call itself. */
@@ -24,7 +24,7 @@ export function play<Known extends Settled>(
   { setup, facts }: Ground,
   shell: Shell,
   lean: Side,
-): Played & { readonly assignments: readonly (PlayedMan & { readonly combined: Known })[] } {
+): Played & { readonly assignments: readonly Assigned<Known>[] } {
   const { men, zones } = fillZones(told, shell.coverage, shell.side, facts);
   const gaps = ownGaps(men, facts, lean);
   const assignments = men.map((man) => assign(man, gaps));

@@ -5,7 +5,7 @@
 import { describe, expect, it } from 'vitest';
 import { grow, seeded } from '../../scripts/demo/grow/index.ts';
 import { toSetup, type Playbook } from '../../src/document/index.ts';
-import { analyse, PLACES, TURNS, type Setup } from '../../src/engine/index.ts';
+import { analyse, PLACES, saidIn, TURNS, type Setup } from '../../src/engine/index.ts';
 import {
   createMenuJudge,
   gridOf,

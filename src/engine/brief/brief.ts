@@ -63,7 +63,7 @@ function judge(setup: Setup, stand: Stand, sides: Sides, motion: ToldCall['motio
       ? null
       : stand.hear(setup.second, ran === null ? null : setup.secondCoverage, sides.second);
   const known = stand.menOf(first, second, ran);
-  const men = known.map(({ man }) => man);
+  const men = known.map(({ told }) => told);
   const roles = men.map(({ aligned }) => aligned.role);
   const told: ToldCall = {
     setup,
@@ -77,9 +77,9 @@ function judge(setup: Setup, stand: Stand, sides: Sides, motion: ToldCall['motio
   const isTied = tieOf(told) !== null;
   const shell = shellInForce(setup, ran, sides.first, sides.second);
   const lean = leaningSide(sides.first, facts);
-  const name = `${shell.side} ${lean} ${isTied} ${String.fromCharCode(stand.numberOf(shell.coverage), ...known.map(({ plays }) => plays))}`;
+  const name = `${shell.side} ${lean} ${isTied} ${String.fromCharCode(stand.numberOf(shell.coverage), ...known.map(({ number }) => number))}`;
   const judged = stand.playOf(name, (): JudgedPlay => {
-    const played = play(men.toSorted(inOrder), stand.ground, shell, lean);
+    const played = play(known.map(({ playing }) => playing).sort(inOrder), stand.ground, shell, lean);
     return { said: sayOfPlay(played, isTied), account: accountOf(played) };
   });
   return sumUp(told, judged.said, sayOfTelling(told, judged.account));

@@ -8,10 +8,11 @@ export interface Heard {
   readonly tellings: readonly number[];
 }
 
-/** A man with his tellings, and the number of how he plays: equal numbers play alike, whoever told them. */
+/** A man with his tellings; and as he plays, the very same man, and of the same number, for all tellings he plays alike. */
 export interface Known {
-  readonly man: Man<Combined>;
-  readonly plays: number;
+  readonly told: Man<Combined>;
+  readonly playing: Man;
+  readonly number: number;
 }
 
 /** One man of a front with what two pressures tell him at his place in their lists; `ran` is the half that is run, null both. */
@@ -24,6 +25,7 @@ const MOST_NUMBERS = 1 << 15;
 export function columnOf(atRule: Aligned, base: BaseJob, facts: LookFacts): Column {
   const { id } = atRule.role;
   const numberOf = numbering(playText);
+  const playing: Man[] = [];
   const known = { both: new Map<number, Known>(), first: new Map<number, Known>(), second: new Map<number, Known>() };
   return (at, first, second, ran) => {
     const table = known[ran ?? 'both'];
@@ -31,8 +33,9 @@ export function columnOf(atRule: Aligned, base: BaseJob, facts: LookFacts): Colu
     const found = table.get(pair);
     if (found !== undefined) return found;
     const [a, b] = [first.resolved.tellings.get(id) ?? null, second?.resolved.tellings.get(id) ?? null];
-    const man = manOf(atRule, base, a, b, ran, facts);
-    const made = { man, plays: numberOf(man) };
+    const told = manOf(atRule, base, a, b, ran, facts);
+    const number = numberOf(told);
+    const made = { told, playing: (playing[number] ??= told), number };
     table.set(pair, made);
     return made;
   };

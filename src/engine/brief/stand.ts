@@ -5,16 +5,7 @@ import { readLook } from '../facts/readLook.ts';
 import type { Ground } from '../play.ts';
 import { ownSide, resolvePressure } from '../resolve/resolvePressure.ts';
 import { baseOf } from '../tell.ts';
-import type {
-  Choice,
-  Coverage,
-  Front,
-  Look,
-  Pressure,
-  Role,
-  RoleId,
-  SideDecision,
-} from '../types/index.ts';
+import type { Choice, Coverage, Front, Look, Pressure, Role, RoleId, SideDecision } from '../types/index.ts';
 import type { Place, RuleLevel } from '../vocabulary.ts';
 import { columnOf, numbering, tellingText, type Heard, type Known } from './column.ts';
 import type { Said } from './types.ts';

@@ -1,3 +1,4 @@
+import { remembered } from '../../base/index.ts';
 import { because, datum, fact } from '../because.ts';
 import {
   arrival,
@@ -11,8 +12,8 @@ import {
   THROW_TIMES,
   type Move,
 } from '../move/index.ts';
-import type { Played, PlayedMan, PlayerId, Point, Yards } from '../types/index.ts';
-import type { Zone } from '../vocabulary.ts';
+import type { LookFacts, PlayedMan, PlayerId, Point, Yards } from '../types/index.ts';
+import type { RuleLevel, Zone } from '../vocabulary.ts';
 import { checkOfPlay, type Report } from './defineCheck.ts';
 
 /** A rush whose way to the line is longer comes too late to count on. The limit is from memory; its reason is the source below. */
@@ -45,32 +46,41 @@ export const alignReach = checkOfPlay({
     'do not blitz from depth: "5 Tips for Developing a Blitz", MatchQuarters; ball speed: "Does Ball Velocity Tell Us Anything About QB Success?", rotoviz.com, 2016; throw times from memory; every time is an estimate',
   needsSide: true,
   report: (draft) => {
-    const passer = likelySpot(draft.facts);
-    if (passer === null) return [];
     const moves = movesOfDraft(draft);
     return draft.assignments.flatMap((assignment, index): readonly Report[] => {
       const move = moves[index];
-      const found = move === undefined ? null : tooFar(draft, assignment, move, passer);
+      const found = move === undefined ? null : tooFar(move, assignment, draft.facts, draft.setup.level);
       return found === null ? [] : [found];
     });
   },
 });
 
-function tooFar(draft: Played, assignment: PlayedMan, move: Move, passer: Point): Report | null {
-  const job = errandOf(assignment);
+/** Whether a man who makes that move comes too late; many calls have him make it. */
+const tooFar = remembered((move: Move, man: PlayedMan, facts: LookFacts, level: RuleLevel): Report | null => {
+  const passer = likelySpot(facts);
+  if (passer === null) return null;
+  const thrown = { facts, level, passer };
+  const job = errandOf(man);
   switch (job?.kind) {
     case 'rush':
     case 'contain':
-      return rushTooFar(assignment, move, passer);
+      return rushTooFar(man, move, passer);
     case 'drop':
-      return dropTooFar(draft, assignment, move, passer, job.zone);
+      return dropTooFar(thrown, man, move, job.zone);
     case 'man':
-      return manTooFar(draft, assignment, move, passer, job.receiver);
+      return manTooFar(thrown, man, move, job.receiver);
     case 'fit':
     case 'spy':
     case undefined:
       return null;
   }
+});
+
+/** What a throw hangs on: where it comes from, and how fast it flies. */
+interface Thrown {
+  readonly facts: LookFacts;
+  readonly level: RuleLevel;
+  readonly passer: Point;
 }
 
 function rushTooFar({ aligned, run }: PlayedMan, move: Move, passer: Point): Report | null {
@@ -96,10 +106,10 @@ function rushTooFar({ aligned, run }: PlayedMan, move: Move, passer: Point): Rep
   };
 }
 
-function dropTooFar(draft: Played, { aligned }: PlayedMan, move: Move, passer: Point, zone: Zone): Report | null {
+function dropTooFar(thrown: Thrown, { aligned }: PlayedMan, move: Move, zone: Zone): Report | null {
   const middle = move.path.at(-1);
   if (middle === undefined) return null;
-  const ball = caught(draft, passer, middle, DEEP.includes(zone) ? 'five-step' : 'quick');
+  const ball = caught(thrown, middle, DEEP.includes(zone) ? 'five-step' : 'quick');
   const there = runTime(move, Math.max(0, move.length - NEAR_ENOUGH));
   if (tenth(there) <= tenth(ball)) return null;
   const who = aligned.role.id;
@@ -118,20 +128,14 @@ function dropTooFar(draft: Played, { aligned }: PlayedMan, move: Move, passer: P
   };
 }
 
-function manTooFar(
-  draft: Played,
-  { aligned }: PlayedMan,
-  move: Move,
-  passer: Point,
-  receiver: PlayerId,
-): Report | null {
-  const player = draft.facts.players.get(receiver);
+function manTooFar(thrown: Thrown, { aligned }: PlayedMan, move: Move, receiver: PlayerId): Report | null {
+  const player = thrown.facts.players.get(receiver);
   if (player === undefined) return null;
   // He meets the receiver at his own depth if he can; a quick throw is caught no deeper than this.
   const meets = { x: player.x, y: Math.min(QUICK_DEPTH, aligned.y) };
   const yards = distance(aligned, meets);
   const there = runTime(move, yards);
-  const ball = caught(draft, passer, meets, 'quick');
+  const ball = caught(thrown, meets, 'quick');
   if (tenth(there) <= tenth(ball)) return null;
   const who = aligned.role.id;
   return {
@@ -150,6 +154,6 @@ function manTooFar(
 }
 
 /** Seconds after the snap when a throw of that kind is caught there. */
-function caught({ setup }: Played, passer: Point, at: Point, thrown: 'quick' | 'five-step'): number {
-  return THROW_TIMES[thrown] + distance(passer, at) / BALL_SPEEDS[setup.level];
+function caught({ passer, level }: Thrown, at: Point, time: 'quick' | 'five-step'): number {
+  return THROW_TIMES[time] + distance(passer, at) / BALL_SPEEDS[level];
 }

@@ -78,8 +78,7 @@ export function checkOfPlay(check: CheckFacts & { readonly report: (played: Play
  */
 export function judgeBy(check: Check, draft: Draft, account: Account): Judgement {
   const tie = check.needsSide ? tieOf(draft) : null;
-  const reports =
-    tie !== null ? [tie] : check.judges === 'play' ? check.report(draft) : check.report(draft, account);
+  const reports = tie !== null ? [tie] : check.judges === 'play' ? check.report(draft) : check.report(draft, account);
   return {
     findings: reports.flatMap((report): readonly Finding[] => {
       if (report.undetermined === true) return [];

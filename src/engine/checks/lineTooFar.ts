@@ -1,7 +1,8 @@
+import { remembered } from '../../base/index.ts';
 import { because, datum } from '../because.ts';
 import { gapKey } from '../gaps.ts';
 import { ownGapsOf } from '../combine/compareJobs.ts';
-import type { Aligned, Gap, GapFact, Played } from '../types/index.ts';
+import type { Aligned, Gap, GapFact, LookFacts, PlayedMan } from '../types/index.ts';
 import { checkOfPlay, type Report } from './defineCheck.ts';
 import { inConflict } from './outcomes.ts';
 
@@ -18,38 +19,39 @@ export const lineTooFar = checkOfPlay({
     'He is cut off by the guard or washed by the tackle before he gets there; align him closer or move him earlier.',
   source: '"Align to Win Part 3", Blitzology, 28 Apr 2019 (two gaps from a 5 is hard); three as the limit: from memory',
   needsSide: true,
-  report: (draft) =>
-    draft.assignments.flatMap((man): readonly Report[] => {
-      const { job } = man.combined;
-      if (man.aligned.role.room !== 'line' || inConflict(man) || (job?.kind !== 'rush' && job?.kind !== 'contain'))
-        return [];
-      const [far] = ownGapsOf(job)
-        .map((gap) => ({ gap, ...moved(man.aligned, gap, draft) }))
-        .sort((a, b) => b.count - a.count);
-      if (far === undefined || far.from === null || far.count < HARD) return [];
-      return [
+  report: ({ assignments, facts }) => assignments.flatMap((man) => tooFar(man, facts)),
+});
+
+const tooFar = remembered((man: PlayedMan, facts: LookFacts): readonly Report[] => {
+  const { job } = man.combined;
+  if (man.aligned.role.room !== 'line' || inConflict(man) || (job?.kind !== 'rush' && job?.kind !== 'contain'))
+    return [];
+  const [far] = ownGapsOf(job)
+    .map((gap) => ({ gap, ...moved(man.aligned, gap, facts) }))
+    .sort((a, b) => b.count - a.count);
+  if (far === undefined || far.from === null || far.count < HARD) return [];
+  return [
+    {
+      severity: far.count >= TOO_FAR ? 'stop' : 'check',
+      because: because(
+        '{who} must move {n} gaps, from the {from} to the {to}',
         {
-          severity: far.count >= TOO_FAR ? 'stop' : 'check',
-          because: because(
-            '{who} must move {n} gaps, from the {from} to the {to}',
-            {
-              who: datum.role(man.aligned.role.id),
-              n: datum.number(far.count),
-              from: datum.gap(far.from),
-              to: datum.gap(far.gap),
-            },
-            man.aligned.because,
-            man.combined.because,
-          ),
-          who: [man.aligned.role.id],
-          gaps: [far.gap],
+          who: datum.role(man.aligned.role.id),
+          n: datum.number(far.count),
+          from: datum.gap(far.from),
+          to: datum.gap(far.gap),
         },
-      ];
-    }),
+        man.aligned.because,
+        man.combined.because,
+      ),
+      who: [man.aligned.role.id],
+      gaps: [far.gap],
+    },
+  ];
 });
 
 /** How many gaps he must move, and from which one. Of two as near that on the side he goes to, so that a flipped look says the same. */
-function moved(man: Aligned, to: Gap, { facts }: Played): { readonly count: number; readonly from: Gap | null } {
+function moved(man: Aligned, to: Gap, facts: LookFacts): { readonly count: number; readonly from: Gap | null } {
   const target = facts.gaps.findIndex((each) => gapKey(each.gap) === gapKey(to));
   const [nearest] = startGaps(man, facts.gaps)
     .map((start) => ({ count: Math.abs(start - target), from: facts.gaps[start]?.gap ?? null }))

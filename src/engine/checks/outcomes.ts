@@ -1,6 +1,7 @@
+import { remembered } from '../../base/index.ts';
 import { ownGapsOf } from '../combine/compareJobs.ts';
 import { passColumn, supportOf } from '../complete/columns.ts';
-import type { PassColumn, Played, PlayedMan, RoleId, RunColumn } from '../types/index.ts';
+import type { Front, PassColumn, Played, PlayedMan, RoleId, RunColumn } from '../types/index.ts';
 
 /** With more men than this told two things only the two whole pressures are compared, not every mixture. */
 const MIXTURES = 4;
@@ -16,10 +17,14 @@ export function inConflict(man: PlayedMan): boolean {
 }
 
 /** The ways a man may go into the play: one, or two while he is in conflict. */
-export function outcomesOf(man: PlayedMan, draft: Played): readonly Outcome[] {
+export function outcomesOf(man: PlayedMan, { setup }: Pick<Played, 'setup'>): readonly Outcome[] {
+  return waysOf(man, setup.front);
+}
+
+const waysOf = remembered((man: PlayedMan, front: Front): readonly Outcome[] => {
   const asHeStands = [{ gaps: man.run.gaps, edge: man.run.edge, support: man.run.support, pass: man.pass }];
   if (!inConflict(man)) return asHeStands;
-  const base = draft.setup.front.roles.find((entry) => entry.role === man.aligned.role.id)?.base;
+  const base = front.roles.find((entry) => entry.role === man.aligned.role.id)?.base;
   if (base === undefined) return asHeStands;
   return man.combined.torn.map((job) => ({
     gaps: ownGapsOf(job),
@@ -27,7 +32,7 @@ export function outcomesOf(man: PlayedMan, draft: Played): readonly Outcome[] {
     support: supportOf(job),
     pass: passColumn(job, base, man.aligned.place),
   }));
-}
+});
 
 /** Men of whom something is true whatever they end up doing, and men of whom it is true one way and not the other. */
 export interface Known {
@@ -54,15 +59,15 @@ export function rushes({ pass }: Pick<Outcome, 'pass'>): boolean {
 
 /** The eleven for every mixture of jobs the men in doubt may play; the first one is the eleven as they stand. */
 export function decisions(draft: Played, inDoubt: readonly RoleId[]): readonly (readonly PlayedMan[])[] {
-  const waysOf = (man: PlayedMan): readonly PlayedMan[] =>
+  const mayPlay = (man: PlayedMan): readonly PlayedMan[] =>
     inDoubt.includes(man.aligned.role.id)
       ? outcomesOf(man, draft).map(({ pass, ...run }) => ({ ...man, run: { ...man.run, ...run }, pass }))
       : [man];
   if (inDoubt.length > MIXTURES) {
-    return [0, 1].map((which) => draft.assignments.map((man) => waysOf(man)[which] ?? man));
+    return [0, 1].map((which) => draft.assignments.map((man) => mayPlay(man)[which] ?? man));
   }
   return draft.assignments.reduce<readonly (readonly PlayedMan[])[]>(
-    (all, man) => all.flatMap((men) => waysOf(man).map((way) => [...men, way])),
+    (all, man) => all.flatMap((men) => mayPlay(man).map((way) => [...men, way])),
     [[]],
   );
 }

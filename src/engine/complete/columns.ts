@@ -1,5 +1,16 @@
+import { remembered } from '../../base/index.ts';
 import { gapsEqual } from '../gaps.ts';
-import type { Aligned, BaseJob, Job, OwnedGap, PassColumn, PlayedMan, RoleId, RunColumn, Settled } from '../types/index.ts';
+import type {
+  Aligned,
+  BaseJob,
+  Job,
+  OwnedGap,
+  PassColumn,
+  PlayedMan,
+  RoleId,
+  RunColumn,
+  Settled,
+} from '../types/index.ts';
 import type { Man } from './ownGaps.ts';
 
 /** The run column: the gaps he ends up with, and what his job says beyond them. */
@@ -52,16 +63,37 @@ function atBase(base: BaseJob): PassColumn {
   return base.pass === 'none' ? { kind: 'none' } : { kind: 'rush' };
 }
 
-/** Both columns of one man's job. */
-export function assign<Known extends Settled>(
-  man: Man<Known>,
-  gaps: readonly OwnedGap[],
-): PlayedMan & { readonly combined: Known } {
+/** Both columns of one man's job. The same man with the same gaps is the same one again, for many calls come to him. */
+export function assign<Known extends Settled>(man: Man<Known>, gaps: readonly OwnedGap[]): Assigned<Known> {
   const { aligned, combined, base } = man;
-  return {
+  const known = assignedTo(man);
+  const share = shareOf(aligned.role.id, gaps);
+  const same = known.get(share);
+  if (same !== undefined) return same;
+  const made = {
     aligned,
     combined,
     run: runColumn(aligned.role.id, combined.job, gaps),
     pass: passColumn(combined.job, base, aligned.place),
   };
+  known.set(share, made);
+  return made;
+}
+
+/** One of the eleven as he goes into the play, with as much of what he is told as is known of the man. */
+export type Assigned<Known extends Settled> = PlayedMan & { readonly combined: Known };
+
+const assignedTo = remembered(
+  <Known extends Settled>(_man: Man<Known>): Map<string, Assigned<Known>> => new Map<string, Assigned<Known>>(),
+);
+
+/** Which gaps a man owns, and how, as a text. */
+function shareOf(role: RoleId, gaps: readonly OwnedGap[]): string {
+  let share = '';
+  for (const { gap, owners } of gaps) {
+    for (const owner of owners) {
+      if (owner.role === role) share += `${gap.letter}${gap.side}${owner.sure ? '' : '?'}${owner.shared ? '/' : ''} `;
+    }
+  }
+  return share;
 }

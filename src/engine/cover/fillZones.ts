@@ -1,4 +1,4 @@
-import { compareBy } from '../../base/index.ts';
+import { compareBy, remembered } from '../../base/index.ts';
 import { because, datum, fact } from '../because.ts';
 import { matchSeekers, type Seeker } from '../complete/matchGaps.ts';
 import type { Man } from '../complete/ownGaps.ts';
@@ -66,7 +66,11 @@ export function fillZones<Known extends Settled>(
       return need === undefined || dropsTo(man, need) ? [] : [[man, need] as const];
     }),
   );
-  return { men: men.map((man) => withZone(man, moves.get(man), facts)), zones };
+  const moved = (man: Man<Known>): Man<Known> => {
+    const need = moves.get(man);
+    return need === undefined ? man : inZone(man, facts, need.zone, need.side);
+  };
+  return { men: moves.size === 0 ? men : men.map(moved), zones };
 }
 
 /** Who keeps the zone he is told, the zones that are open to the others, and the men who may take one of these. */
@@ -158,24 +162,25 @@ function zoneBecause(man: Man | null, told: boolean): FilledZone['because'] {
 
 /**
  * A man who fills a zone takes it as his job and keeps whatever gaps he may fit; one who was told nothing keeps those of his
- * base front, for he plays run first and drops when it is a pass.
+ * base front, for he plays run first and drops when it is a pass. The same man of the same zone is the same one again.
  */
-function withZone<Known extends Settled>(man: Man<Known>, need: Need | undefined, facts: LookFacts): Man<Known> {
-  if (need === undefined) return man;
-  const before = man.combined.job;
-  const mySide = man.aligned.place === 'middle' ? null : man.aligned.place;
-  const run: DropJob<LookNames>['run'] =
-    before?.kind === 'drop'
-      ? { ...before.run, support: null }
-      : { fits: gapsThatExist(man.base.gaps, { facts, callSide: null, mySide }), firm: false, support: null };
-  return {
-    ...man,
-    combined: {
-      ...man.combined,
-      job: { kind: 'drop', zone: need.zone, side: need.side, run },
-      from: 'shell',
-      byShell: true,
-      because: zoneBecause(man, false),
-    },
-  };
-}
+const inZone = remembered(
+  <Known extends Settled>(man: Man<Known>, facts: LookFacts, zone: Zone, side: Side | 'middle'): Man<Known> => {
+    const before = man.combined.job;
+    const mySide = man.aligned.place === 'middle' ? null : man.aligned.place;
+    const run: DropJob<LookNames>['run'] =
+      before?.kind === 'drop'
+        ? { ...before.run, support: null }
+        : { fits: gapsThatExist(man.base.gaps, { facts, callSide: null, mySide }), firm: false, support: null };
+    return {
+      ...man,
+      combined: {
+        ...man.combined,
+        job: { kind: 'drop', zone, side, run },
+        from: 'shell',
+        byShell: true,
+        because: zoneBecause(man, false),
+      },
+    };
+  },
+);

@@ -1,4 +1,4 @@
-import { compareBy, remembered } from '../../base/index.ts';
+import { remembered } from '../../base/index.ts';
 import type { Point, RoleId, Yards } from '../types/index.ts';
 import { between } from './geometry/points.ts';
 import type { Errand, Move } from './types.ts';
@@ -33,13 +33,20 @@ const IN_COVER: readonly Errand[] = ['drop', 'man', 'spy', 'stand'];
  * pair once, at its first meeting. An estimate, as the moves are.
  */
 export function crossings(moves: readonly Move[]): readonly Crossing[] {
-  const traces = moves.toSorted(compareBy(({ role }) => role)).map((move) => traceOf(move));
-  return traces.flatMap((first, index) =>
-    traces.slice(index + 1).flatMap((second): readonly Crossing[] => {
-      const met = firstMeeting(first, second);
-      return met === null ? [] : [{ a: first.move.role, b: second.move.role, ...met }];
-    }),
-  );
+  const traces = moves.map((move) => traceOf(move)).sort(byRole);
+  const found: Crossing[] = [];
+  traces.forEach((first, index) => {
+    for (let other = index + 1; other < traces.length; other += 1) {
+      const second = traces[other];
+      const met = second === undefined ? null : firstMeeting(first, second);
+      if (met !== null && second !== undefined) found.push({ a: first.move.role, b: second.move.role, ...met });
+    }
+  });
+  return found;
+}
+
+function byRole(a: Trace, b: Trace): number {
+  return a.move.role < b.move.role ? -1 : 1;
 }
 
 /** Where a man is at every look from his first step on, as long as he is not far past the line; and the box about it. */

@@ -1,4 +1,4 @@
-import { assertNever } from '../../base/index.ts';
+import { assertNever, remembered } from '../../base/index.ts';
 import type { PlayedMan, Job, LookNames, PassColumn, RunColumn, RunSupport } from '../types/index.ts';
 import type { MoveOrder } from './types.ts';
 
@@ -40,11 +40,11 @@ export function fitJob({ run }: PlayedMan): Job | null {
  * What a man does once the ball is snapped, when it is a pass: the job that stands for him, else his pass column, else the gap
  * he fits. A man who is told a fit and rushes at base rushes. Null: he has nothing to do.
  */
-export function errandOf(assignment: PlayedMan): Job | null {
-  const { job } = assignment.combined;
+export const errandOf = remembered((man: PlayedMan): Job | null => {
+  const { job } = man.combined;
   if (job !== null && job.kind !== 'fit') return job;
-  return passJob(assignment) ?? job ?? fitJob(assignment);
-}
+  return passJob(man) ?? job ?? fitJob(man);
+});
 
 /** A job as far as its order goes. */
 interface Ordered {

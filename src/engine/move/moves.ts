@@ -1,6 +1,6 @@
 import { remembered } from '../../base/index.ts';
 import { fieldAt } from '../facts/field.ts';
-import { gapsEqual } from '../gaps.ts';
+import { gapKey, gapsEqual } from '../gaps.ts';
 import type { Aligned, PlayedMan, Gap, LookFacts, RoleId } from '../types/index.ts';
 import type { Place, RuleLevel } from '../vocabulary.ts';
 import { firstMeeting, traceOf } from './crossings.ts';
@@ -45,8 +45,9 @@ const HOLDS = [0, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 1, 1.1, 1.2] as const;
 export function movesOf(input: MoveInput): readonly Move[] {
   const timing = timingOf(input);
   const moves = input.assignments.map((assignment) => knownMoveOf(timing, assignment));
-  const byRole = new Map(moves.map((move) => [move.role, move]));
   const turns = turnsOf(input.assignments);
+  if (turns.length === 0) return moves;
+  const byRole = new Map(moves.map((move) => [move.role, move]));
   return moves.map((move) => inTurn(move, byRole, turns, []));
 }
 
@@ -117,91 +118,131 @@ interface Timing {
   readonly speeds: SpeedModel;
   readonly ground: Ground;
   readonly together: Together<Runner>;
-  readonly runners: ReadonlyMap<RoleId, Runner>;
+  readonly known: KnownMoves;
 }
 
 function timingOf(input: MoveInput): Timing {
   const { facts, assignments, level, spot, speeds = SPEED_MODELS[level] } = input;
-  const men = new Map(assignments.map(({ aligned }) => [aligned.role.id, aligned]));
-  const runners = new Map(
-    assignments.flatMap((assignment): readonly (readonly [RoleId, Runner])[] => {
-      const job = errandOf(assignment);
-      return job === null ? [] : [[assignment.aligned.role.id, { aligned: assignment.aligned, job }]];
-    }),
-  );
-  const all = [...runners.values()];
-  const ground: Ground = {
-    field: fieldAt(level, spot),
-    gapX: (gap) => facts.gaps.find((each) => gapsEqual(each.gap, gap))?.x ?? null,
-    manAt: (role) => men.get(role) ?? null,
-    playerAt: (player) => facts.players.get(player) ?? null,
-    passer: likelySpot(facts),
+  const runners = assignments.flatMap((assignment) => runnerOf(assignment) ?? []);
+  const manAt = (role: RoleId): Aligned | null =>
+    assignments.find(({ aligned }) => aligned.role.id === role)?.aligned ?? null;
+  return {
+    input,
+    speeds,
+    ground: { ...groundOf(facts, level, spot), manAt },
+    together: { runners, lanes: lanesOf(runners) },
+    known: movesOn(facts, speeds, level, spot),
   };
-  return { input, speeds, ground, together: { runners: all, lanes: lanesOf(all) }, runners };
 }
 
-/** The moves that are known on one ground: men have few jobs in a look, and many calls give them the same ones. */
-const movesOn = remembered(
-  (_facts: LookFacts, _speeds: SpeedModel, _level: RuleLevel, _spot: Place): Map<string, Move> => new Map(),
-);
+/** A man with something to do once the ball is snapped; null: he has nothing to do. */
+const runnerOf = remembered((man: PlayedMan): Runner | null => {
+  const job = errandOf(man);
+  return job === null ? null : { aligned: man.aligned, job };
+});
 
-/** So many are kept at most; then it begins again. */
+/** As much of the ground as is the same for every call. */
+const groundOf = remembered((facts: LookFacts, level: RuleLevel, spot: Place): Omit<Ground, 'manAt'> => ({
+  field: fieldAt(level, spot),
+  gapX: (gap) => facts.gaps.find((each) => gapsEqual(each.gap, gap))?.x ?? null,
+  playerAt: (player) => facts.players.get(player) ?? null,
+  passer: likelySpot(facts),
+}));
+
+/**
+ * The moves that are known on one ground: men have few jobs in a look, and many calls give them the same ones. By the man, and
+ * what his way hangs on besides him; and by the name of all that, for a man who is another object with the same job.
+ */
+interface KnownMoves {
+  readonly byMan: WeakMap<PlayedMan, Map<string, Move>>;
+  readonly byName: Map<string, Move>;
+}
+
+const movesOn = remembered((_facts: LookFacts, _speeds: SpeedModel, _level: RuleLevel, _spot: Place): KnownMoves => ({
+  byMan: new WeakMap(),
+  byName: new Map(),
+}));
+
+/** So many are kept by name at most; then it begins again. */
 const MOST_MOVES = 1_000;
 
-function standingOf({ role, x, y }: Aligned): string {
-  return `${role.id} ${role.room} ${x} ${y}`;
+/** A man's move from memory, if he has made it before. */
+function knownMoveOf(timing: Timing, man: PlayedMan): Move {
+  const { byMan, byName } = timing.known;
+  const others = othersInHisWay(timing, man);
+  const mine = byMan.get(man);
+  const same = mine?.get(others);
+  if (same !== undefined) return same;
+  const name = `${nameOf(man)} ${others}`;
+  const move = byName.get(name) ?? moveOf(timing, man);
+  if (byName.size >= MOST_MOVES) byName.clear();
+  byName.set(name, move);
+  if (mine === undefined) byMan.set(man, new Map([[others, move]]));
+  else mine.set(others, move);
+  return move;
 }
 
-/** A man's move from memory, if he has made it before: whatever his way refers to is in its name. */
-function knownMoveOf(timing: Timing, assignment: PlayedMan): Move {
-  const { input, speeds } = timing;
-  const moves = movesOn(input.facts, speeds, input.level, input.spot);
-  const name = nameOfMove(timing, assignment);
-  const known = moves.get(name);
-  if (known !== undefined) return known;
-  if (moves.size >= MOST_MOVES) moves.clear();
-  const made = moveOf(timing, assignment);
-  moves.set(name, made);
-  return made;
-}
-
-/** Where he stands, what he does, his lane in each of his gaps, his place among the quarters, where his neighbour stands. */
-function nameOfMove({ runners, together, ground }: Timing, { aligned }: PlayedMan): string {
-  const runner = runners.get(aligned.role.id);
-  if (runner === undefined) return standingOf(aligned);
+/** What a man's way hangs on besides him: his lane in each of his gaps, his place among the quarters, where his neighbour is. */
+function othersInHisWay({ together, ground }: Timing, man: PlayedMan): string {
+  const runner = runnerOf(man);
+  if (runner === null) return '';
   const { job } = runner;
-  const name = `${standingOf(aligned)} ${job.kind}`;
   switch (job.kind) {
     case 'rush':
     case 'contain': {
       const neighbour = job.track.kind === 'past' ? ground.manAt(job.track.neighbour) : null;
-      const past = neighbour === null ? '' : `${neighbour.x} ${neighbour.y}`;
-      const how = job.track.kind === 'past' ? job.track.how : '';
-      return `${name} ${job.manner} ${lanesText(together, runner, job.gaps)} ${how} ${past}`;
+      const lanes = lanesText(together, runner, job.gaps);
+      return neighbour === null ? lanes : `${lanes} ${neighbour.x} ${neighbour.y}`;
     }
     case 'fit':
-      return `${name} ${job.manner} ${lanesText(together, runner, job.gaps)}`;
+      return lanesText(together, runner, job.gaps);
     case 'drop':
-      return `${name} ${job.zone} ${job.side} ${quarterRank(together.runners, runner)}`;
+      return job.zone === 'quarter' ? String(quarterRank(together.runners, runner)) : '';
     case 'man':
-      return `${name} ${job.receiver}`;
     case 'spy':
-      return name;
+      return '';
   }
 }
 
+/** A man's lanes in his gaps; most men have theirs to themselves. */
 function lanesText({ lanes }: Together<Runner>, runner: Runner, gaps: readonly Gap[]): string {
   let text = '';
-  for (const gap of gaps) text += `${gap.side} ${gap.letter} ${lanes(runner, gap)} `;
+  for (const gap of gaps) {
+    const lane = lanes(runner, gap);
+    text += lane === 0 ? '.' : `${lane} `;
+  }
   return text;
 }
 
-function moveOf(timing: Timing, { aligned }: PlayedMan): Move {
-  const { speeds, runners } = timing;
-  const runner = runners.get(aligned.role.id);
+/** All of a man that his way hangs on: where he stands and what he does. */
+const nameOf = remembered((man: PlayedMan): string => {
+  const { role, x, y } = man.aligned;
+  const stands = `${role.id} ${role.room} ${x} ${y}`;
+  const runner = runnerOf(man);
+  if (runner === null) return stands;
+  const { job } = runner;
+  switch (job.kind) {
+    case 'rush':
+    case 'contain':
+      return `${stands} ${job.kind} ${job.manner} ${job.gaps.map(gapKey).join()} ${job.track.kind === 'past' ? job.track.how : ''}`;
+    case 'fit':
+      return `${stands} ${job.kind} ${job.manner} ${job.gaps.map(gapKey).join()}`;
+    case 'drop':
+      return `${stands} ${job.kind} ${job.zone} ${job.side}`;
+    case 'man':
+      return `${stands} ${job.kind} ${job.receiver}`;
+    case 'spy':
+      return `${stands} ${job.kind}`;
+  }
+});
+
+function moveOf(timing: Timing, man: PlayedMan): Move {
+  const { speeds } = timing;
+  const { aligned } = man;
+  const runner = runnerOf(man);
   const full = speeds.rooms[aligned.role.room];
-  const way = runner === undefined ? null : wayOf(timing, runner);
-  const errand = way === null || runner === undefined ? 'stand' : runner.job.kind;
+  const way = runner === null ? null : wayOf(timing, runner);
+  const errand = way === null || runner === null ? 'stand' : runner.job.kind;
   const pace = errand === 'drop' ? dropping(full) : full;
   const starts = rounded(speeds.reaction + (errand === 'fit' ? READ_TIME : 0));
   const edge = way !== null && roundTheEdge(timing, way);

@@ -21,6 +21,7 @@ export function lanesOf<R extends Runner>(runners: readonly R[]): Lanes<R> {
     }
   }
   for (const { gap, of } of users.values()) {
+    if (of.length === 1) continue;
     const sign = signOf(gap.side);
     const names = of.map(({ aligned }) => aligned.role.id).sort();
     of.sort(
@@ -34,6 +35,7 @@ export function lanesOf<R extends Runner>(runners: readonly R[]): Lanes<R> {
   }
   return (one, gap) => {
     const of = users.get(gapKey(gap))?.of ?? [];
+    if (of.length <= 1) return 0;
     const index = of.indexOf(one);
     return index < 0 ? 0 : (index - (of.length - 1) / 2) * LANE;
   };
