@@ -11,5 +11,5 @@ export function summarise(brief: Brief): Summary {
     if (known === undefined) found.push({ rule, severity, count: 1 });
     else found[at] = { ...known, count: known.count + 1 };
   }
-  return { verdict: brief.verdict, found, doubts: new Set(doubts.map(({ about }) => about)).size };
+  return { verdict: brief.verdict, found, doubts: doubts.length };
 }

@@ -5,7 +5,7 @@
 import { describe, expect, it } from 'vitest';
 import { grow, seeded } from '../../scripts/demo/grow/index.ts';
 import { toSetup, type Playbook } from '../../src/document/index.ts';
-import { analyse, PLACES, saidIn, TURNS, type Setup } from '../../src/engine/index.ts';
+import { analyse, PLACES, inBrief, TURNS, type Setup } from '../../src/engine/index.ts';
 import {
   createMenuJudge,
   gridOf,
@@ -33,7 +33,7 @@ function differences(playbook: Playbook, casesOf: (opened: Playbook) => Iterable
   for (const each of casesOf(opened)) {
     const told = judge.summaries[judge.judge(each)];
     const whole = analyse(structuredClone(setupOf(opened, each)));
-    if (JSON.stringify(told) !== JSON.stringify(summarise({ verdict: whole.verdict, ...saidIn(whole) })))
+    if (JSON.stringify(told) !== JSON.stringify(summarise(inBrief(whole))))
       differ.push([each.call.name, each.look.name, each.spot]);
     if (told?.verdict !== whole.verdict) differ.push([told?.verdict, whole.verdict]);
     verdicts.add(whole.verdict);

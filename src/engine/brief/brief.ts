@@ -8,7 +8,7 @@ import { halfRun, inOrder, leaningSide, shellInForce } from '../tell.ts';
 import type { Setup, SideDecision, ToldCall } from '../types/index.ts';
 import { worstOf } from '../verdict.ts';
 import { isWaived } from '../waivers.ts';
-import { sayOfPlay, sayOfTelling, saidIn } from './say.ts';
+import { inBrief, sayOfPlay, sayOfTelling } from './say.ts';
 import { standOf, type JudgedPlay, type Stand } from './stand.ts';
 import type { Brief, Said } from './types.ts';
 
@@ -23,7 +23,7 @@ export function briefOf(setup: Setup): Brief {
   if (look.motion === null) return judge(setup, stand, sides, null);
   const before = sidesOn(standFor(setup, look), setup);
   // Who moves with a call that the motion turns takes a second analysis to tell; few do.
-  if (isTurned(before.first, sides.first) || isTurned(before.second, sides.second)) return inBrief(setup);
+  if (isTurned(before.first, sides.first) || isTurned(before.second, sides.second)) return inBrief(analyse(setup));
   return judge(setup, stand, sides, { ...before, moved: [] });
 }
 
@@ -46,12 +46,6 @@ function isTurned(before: SideDecision | null, after: SideDecision | null): bool
     before?.kind !== after?.kind ||
     (before?.kind === 'decided' && after?.kind === 'decided' && before.side !== after.side)
   );
-}
-
-/** The whole analysis, its words left out. */
-function inBrief(setup: Setup): Brief {
-  const analysis = analyse(setup);
-  return { verdict: analysis.verdict, ...saidIn(analysis) };
 }
 
 function judge(setup: Setup, stand: Stand, sides: Sides, motion: ToldCall['motion']): Brief {

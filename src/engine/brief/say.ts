@@ -3,7 +3,7 @@ import type { Account } from '../checks/account.ts';
 import { tieOf, type Check, type Report } from '../checks/defineCheck.ts';
 import { standardChecks } from '../checks/standardChecks.ts';
 import type { Analysis, Finding, Played, ToldCall } from '../types/index.ts';
-import type { Brief, Doubt, Said, Spoken } from './types.ts';
+import type { Brief, Said, Spoken } from './types.ts';
 
 type Of<Kind extends Check['judges']> = Extract<Check, { readonly judges: Kind }>;
 
@@ -21,58 +21,44 @@ export function sayOfPlay(played: Played, isTied: boolean): Said {
 /** What is said of the telling; where its call side is a tie, that nothing can be told, for every check that needs a side. */
 export function sayOfTelling(told: ToldCall, account: Account): Said {
   const tie = tieOf(told);
-  const said = saidBy(ofTelling, (check) => (tie !== null && check.needsSide ? [tie] : check.report(told, account)));
-  if (tie === null) return said;
-  return { found: said.found, doubts: [...said.doubts, ...doubtsOf(ofPlay.filter(needsSide), tie)] };
-}
-
-const needsSide = (check: Check): boolean => check.needsSide;
-
-function doubtsOf(checks: readonly Check[], report: Report): readonly Doubt[] {
-  const about = aboutOf(report);
-  return checks.map((check) => ({ rule: check.id, about }));
+  if (tie === null) return saidBy(ofTelling, (check) => check.report(told, account));
+  return saidBy(standardChecks, (check) =>
+    check.needsSide ? [tie] : check.judges === 'telling' ? check.report(told, account) : [],
+  );
 }
 
 function saidBy<Kind extends Check>(checks: readonly Kind[], report: (check: Kind) => readonly Report[]): Said {
   const found: Spoken[] = [];
-  const doubts: Doubt[] = [];
+  const doubts = new Map<string, string[]>();
   for (const check of checks) {
     for (const each of report(check)) {
-      const { severity = check.severity, who = [], gaps = [], players = [] } = each;
-      if (each.undetermined === true) doubts.push({ rule: check.id, about: aboutOf(each) });
-      else found.push({ rule: check.id, severity, who, gaps, players });
+      const { because, severity = check.severity, who = [], gaps = [], players = [] } = each;
+      if (each.undetermined !== true) {
+        found.push({ rule: check.id, severity, who, gaps, players });
+        continue;
+      }
+      // Two that cannot say for one reason say it in the same words.
+      const reason = JSON.stringify({ because, who, gaps, players });
+      const rules = doubts.get(reason);
+      if (rules === undefined) doubts.set(reason, [check.id]);
+      else if (!rules.includes(check.id)) rules.push(check.id);
     }
   }
-  return found.length === 0 && doubts.length === 0 ? NOTHING : { found, doubts };
-}
-
-function aboutOf({ because, who = [], gaps = [], players = [] }: Report): string {
-  return JSON.stringify({ because, who, gaps, players });
+  return found.length === 0 && doubts.size === 0 ? NOTHING : { found, doubts: [...doubts.values()] };
 }
 
 /** What a whole analysis says, its words left out. */
-export function saidIn({
-  findings,
-  undetermined,
-}: Pick<Analysis, 'findings' | 'undetermined'>): Pick<Brief, 'play' | 'telling'> {
+export function inBrief({ verdict, findings, undetermined }: Analysis): Brief {
   const spoken = ({ rule, severity, who, gaps, players }: Finding): Spoken => ({ rule, severity, who, gaps, players });
   const found = findings.filter(({ waived }) => waived === null).map(spoken);
-  const doubts = undetermined.flatMap(({ rules, ...about }) => rules.map((rule) => ({ rule, about: aboutOf(about) })));
-  const of = (all: readonly Check[]): Said => {
-    const isOf = ({ rule }: { readonly rule: string }): boolean => all.some(({ id }) => id === rule);
-    return { found: found.filter(isOf), doubts: doubts.filter(isOf) };
-  };
-  return { play: of(ofPlay), telling: of(ofTelling) };
+  return { verdict, play: { found, doubts: undetermined.map(({ rules }) => rules) }, telling: NOTHING };
 }
 
 const PLACE_OF = new Map(standardChecks.map(({ id }, place) => [id, place]));
+const inOrder = compareBy(({ rule }: Pick<Spoken, 'rule'>) => PLACE_OF.get(rule) ?? PLACE_OF.size);
 
-/** All of a brief in the order of the checks. */
+/** All of a brief, what is found in the order of the checks. */
 export function wholeOf({ play, telling }: Brief): Said {
   if (telling === NOTHING) return play;
-  const inOrder = compareBy(({ rule }: { readonly rule: string }) => PLACE_OF.get(rule) ?? PLACE_OF.size);
-  return {
-    found: [...play.found, ...telling.found].sort(inOrder),
-    doubts: [...play.doubts, ...telling.doubts].sort(inOrder),
-  };
+  return { found: [...play.found, ...telling.found].sort(inOrder), doubts: [...play.doubts, ...telling.doubts] };
 }

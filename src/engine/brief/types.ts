@@ -3,11 +3,8 @@ import type { Finding, Verdict } from '../types/index.ts';
 /** What a check found, without its words and without the places on the field. */
 export type Spoken = Pick<Finding, 'rule' | 'severity' | 'who' | 'gaps' | 'players'>;
 
-/** What a check could not judge: its id, and the text that two checks share when they cannot say for one and the same reason. */
-export interface Doubt {
-  readonly rule: string;
-  readonly about: string;
-}
+/** What checks could not judge, for one and the same reason: their ids. */
+export type Doubt = readonly string[];
 
 /** What some of the checks say, in their order. */
 export interface Said {

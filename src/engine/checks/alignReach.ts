@@ -47,24 +47,27 @@ export const alignReach = checkOfPlay({
   needsSide: true,
   report: (draft) => {
     const moves = movesOfDraft(draft);
+    const tooFar = reachIn(draft.facts, draft.setup.level);
     return draft.assignments.flatMap((assignment, index): readonly Report[] => {
       const move = moves[index];
-      const found = move === undefined ? null : tooFar(move, assignment, draft.facts, draft.setup.level);
+      const found = move === undefined ? null : tooFar(move, assignment);
       return found === null ? [] : [found];
     });
   },
 });
 
-/** Whether a man who makes that move comes too late; many calls have him make it. */
-const tooFar = remembered((move: Move, man: PlayedMan, facts: LookFacts, level: RuleLevel): Report | null => {
+/** Whether a man who makes a move comes too late, in one look; many calls have him make it. */
+const reachIn = remembered((facts: LookFacts, level: RuleLevel): ((move: Move, man: PlayedMan) => Report | null) => {
   const passer = likelySpot(facts);
-  if (passer === null) return null;
-  const thrown = { facts, level, passer };
+  return passer === null ? () => null : remembered((move, man) => tooFar({ facts, level, passer }, man, move));
+});
+
+function tooFar(thrown: Thrown, man: PlayedMan, move: Move): Report | null {
   const job = errandOf(man);
   switch (job?.kind) {
     case 'rush':
     case 'contain':
-      return rushTooFar(man, move, passer);
+      return rushTooFar(man, move, thrown.passer);
     case 'drop':
       return dropTooFar(thrown, man, move, job.zone);
     case 'man':
@@ -74,7 +77,7 @@ const tooFar = remembered((move: Move, man: PlayedMan, facts: LookFacts, level: 
     case undefined:
       return null;
   }
-});
+}
 
 /** What a throw hangs on: where it comes from, and how fast it flies. */
 interface Thrown {

@@ -4,8 +4,7 @@ import { decisions, inConflict, outcomesOf } from './outcomes.ts';
 
 /** Men who cover somebody by one of the two jobs they are told, and not in the same way by the other. */
 export function coverInDoubt(draft: Played): readonly RoleId[] {
-  return draft.assignments.flatMap((man) => {
-    if (!inConflict(man)) return [];
+  return draft.assignments.filter(inConflict).flatMap((man) => {
     const ways = outcomesOf(man, draft).map((outcome) => passKey(outcome.pass));
     const covers = ways.some((way) => way !== null);
     return covers && new Set(ways).size > 1 ? [man.aligned.role.id] : [];

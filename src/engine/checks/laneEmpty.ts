@@ -60,8 +60,13 @@ function reportTwo(two: readonly PlayedMan[], gap: Gap, beside: readonly Gap[]):
 function lanesByGap(draft: Played): ReadonlyMap<string, readonly PlayedMan[]> {
   const lanes = new Map<string, PlayedMan[]>();
   for (const man of draft.assignments) {
-    const mine = outcomesOf(man, draft).flatMap((outcome) => lanesOf(man, outcome, draft));
-    for (const key of new Set(mine.map(gapKey))) lanes.set(key, [...(lanes.get(key) ?? []), man]);
+    for (const outcome of outcomesOf(man, draft)) {
+      for (const gap of lanesOf(man, outcome, draft)) {
+        const comers = lanes.get(gapKey(gap));
+        if (comers === undefined) lanes.set(gapKey(gap), [man]);
+        else if (!comers.includes(man)) comers.push(man);
+      }
+    }
   }
   return lanes;
 }

@@ -41,16 +41,21 @@ export interface Known {
 }
 
 /** Who does it for sure, and of whom nobody can say while he is told two things. */
-export function whoDoes(draft: Played, does: (outcome: Outcome, man: PlayedMan) => boolean): Known {
-  const ways = draft.assignments.map((man) => ({
-    role: man.aligned.role.id,
-    does: outcomesOf(man, draft).map((outcome) => does(outcome, man)),
-  }));
-  return {
-    sure: ways.filter((each) => each.does.every(Boolean)).map((each) => each.role),
-    maybe: ways.filter((each) => each.does.some(Boolean) && !each.does.every(Boolean)).map((each) => each.role),
-  };
+export function whoDoes(draft: InFront, does: (outcome: Outcome, man: PlayedMan) => boolean): Known {
+  const sure: RoleId[] = [];
+  const maybe: RoleId[] = [];
+  for (const man of draft.assignments) {
+    const ways = waysOf(man, draft.setup.front);
+    let done = 0;
+    for (const way of ways) if (does(way, man)) done += 1;
+    if (done === ways.length) sure.push(man.aligned.role.id);
+    else if (done > 0) maybe.push(man.aligned.role.id);
+  }
+  return { sure, maybe };
 }
+
+/** The eleven, and the front they play in. */
+type InFront = Pick<Played, 'setup' | 'assignments'>;
 
 /** Whether a man comes, as a rusher or to contain. */
 export function rushes({ pass }: Pick<Outcome, 'pass'>): boolean {

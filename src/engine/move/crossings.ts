@@ -54,7 +54,8 @@ export interface Trace {
   readonly move: Move;
   /** The number of the first look. */
   readonly from: number;
-  readonly places: readonly Point[];
+  /** Across and deep by turns: thousands of traces are kept, and pairs of numbers would take a lot of room. */
+  readonly places: Float64Array;
   readonly low: Point;
   readonly high: Point;
 }
@@ -63,27 +64,35 @@ export interface Trace {
 export const traceOf = remembered(traceOnce);
 
 function traceOnce(move: Move): Trace {
-  const { path, starts } = move;
-  const from = Math.ceil(starts * LOOKS - 1e-9);
-  const places: Point[] = [];
+  const from = Math.ceil(move.starts * LOOKS - 1e-9);
+  const places = Float64Array.from(placesFrom(move, from));
   const low = { x: Infinity, y: Infinity };
   const high = { x: -Infinity, y: -Infinity };
+  for (let at = 0; at < places.length; at += 2) {
+    const [x = 0, y = 0] = [places[at], places[at + 1]];
+    low.x = Math.min(low.x, x);
+    low.y = Math.min(low.y, y);
+    high.x = Math.max(high.x, x);
+    high.y = Math.max(high.y, y);
+  }
+  return { move, from, places, low, high };
+}
+
+/** Across and deep by turns at every look from that one on. */
+function placesFrom({ path }: Move, from: number): readonly number[] {
+  const places: number[] = [];
   let look = from;
   let before = path[0];
   for (const stamp of path) {
     for (; before !== undefined && look <= stamp.t * LOOKS; look += 1) {
       const at =
         stamp.t === before.t ? stamp : between(before, stamp, (look / LOOKS - before.t) / (stamp.t - before.t));
-      if (at.y < PAST_THE_LINE) return { move, from, places, low, high };
-      places.push(at);
-      low.x = Math.min(low.x, at.x);
-      low.y = Math.min(low.y, at.y);
-      high.x = Math.max(high.x, at.x);
-      high.y = Math.max(high.y, at.y);
+      if (at.y < PAST_THE_LINE) return places;
+      places.push(at.x, at.y);
     }
     before = stamp;
   }
-  return { move, from, places, low, high };
+  return places;
 }
 
 /** Where and when two men first meet; null when they do not. */
@@ -105,26 +114,20 @@ function meetingOf(a: Trace, b: Trace): Meeting {
 }
 
 function meetOnce(a: Trace, b: Trace): Meeting {
-  for (let index = 0; index < a.places.length; index += 1) {
-    const mine = a.places[index];
-    if (mine === undefined) continue;
+  for (let index = 0; index < a.places.length / 2; index += 1) {
+    const [x = 0, y = 0] = [a.places[2 * index], a.places[2 * index + 1]];
     const look = a.from + index;
-    const last = Math.min(b.places.length - 1, look + LOOKS_AT_ONCE - b.from);
+    const last = Math.min(b.places.length / 2 - 1, look + LOOKS_AT_ONCE - b.from);
     for (let near = Math.max(0, look - LOOKS_AT_ONCE - b.from); near <= last; near += 1) {
-      const other = b.places[near];
-      if (other === undefined || apart(mine, other)) continue;
-      const { x, y } = between(mine, other, 0.5);
-      return { at: { x: rounded(x), y: rounded(y) }, t: rounded((look + b.from + near) / 2 / LOOKS) };
+      const [otherX = 0, otherY = 0] = [b.places[2 * near], b.places[2 * near + 1]];
+      // By squares: this is asked thousands of times for one picture, and a root is dear.
+      const [across, deep] = [otherX - x, otherY - y];
+      if (across * across + deep * deep >= MEET_WITHIN * MEET_WITHIN) continue;
+      const at = between({ x, y }, { x: otherX, y: otherY }, 0.5);
+      return { at: { x: rounded(at.x), y: rounded(at.y) }, t: rounded((look + b.from + near) / 2 / LOOKS) };
     }
   }
   return null;
-}
-
-/** By squares: this is asked thousands of times for one picture, and a root is dear. */
-function apart(a: Point, b: Point): boolean {
-  const x = b.x - a.x;
-  const y = b.y - a.y;
-  return x * x + y * y >= MEET_WITHIN * MEET_WITHIN;
 }
 
 /** Whether the boxes about two traces come near each other: most do not. */

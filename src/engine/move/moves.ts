@@ -99,8 +99,8 @@ function holdBack(move: Move, firsts: readonly Move[], told: boolean): Move {
   return later(move, apart ?? holds[0] ?? 0);
 }
 
-/** The same move, begun later. */
-function later(move: Move, hold: number): Move {
+/** The same move, begun later; whomever he waits for, he waits one of few times. */
+const later = remembered((move: Move, hold: number): Move => {
   if (hold === 0) return move;
   const [start, ...rest] = move.path;
   if (start === undefined) return move;
@@ -110,7 +110,7 @@ function later(move: Move, hold: number): Move {
     starts: rounded(move.starts + hold),
     gapAt: move.gapAt === null ? null : rounded(move.gapAt + hold),
   };
-}
+});
 
 /** What the moves of one picture share. */
 interface Timing {
