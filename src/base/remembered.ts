@@ -9,6 +9,7 @@ export function remembered<First extends object, Rest extends readonly unknown[]
   const root = new WeakMap<First, Shelf<Value>>();
   // No further than it takes arguments: a list that maps with it hands over places as well.
   const more = work.length - 1;
+  if (more === 0) return rememberedOfOne(work);
   return (first, ...rest) => {
     let shelf = root.get(first);
     if (shelf === undefined) root.set(first, (shelf = new Shelf<Value>()));
@@ -27,6 +28,18 @@ export function rememberedLast<Asked extends object, Value>(work: (asked: Asked)
   return (asked) => {
     if (last?.asked !== asked) last = { asked, value: work(asked) };
     return last.value;
+  };
+}
+
+/** The same of a function that is told one thing alone, as most are: one look into memory. */
+function rememberedOfOne<First extends object, Rest extends readonly unknown[], Value>(
+  work: (first: First, ...rest: Rest) => Value,
+): (first: First, ...rest: Rest) => Value {
+  const answers = new WeakMap<First, { readonly value: Value }>();
+  return (first, ...rest) => {
+    let answer = answers.get(first);
+    if (answer === undefined) answers.set(first, (answer = { value: work(first, ...rest) }));
+    return answer.value;
   };
 }
 

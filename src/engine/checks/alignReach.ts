@@ -59,7 +59,14 @@ export const alignReach = checkOfPlay({
 /** Whether a man who makes a move comes too late, in one look; many calls have him make it. */
 const reachIn = remembered((facts: LookFacts, level: RuleLevel): ((move: Move, man: PlayedMan) => Report | null) => {
   const passer = likelySpot(facts);
-  return passer === null ? () => null : remembered((move, man) => tooFar({ facts, level, passer }, man, move));
+  if (passer === null) return () => null;
+  const knownOf = remembered((_man: PlayedMan): Map<Move, Report | null> => new Map<Move, Report | null>());
+  return (move, man) => {
+    const known = knownOf(man);
+    let report = known.get(move);
+    if (report === undefined) known.set(move, (report = tooFar({ facts, level, passer }, man, move)));
+    return report;
+  };
 });
 
 function tooFar(thrown: Thrown, man: PlayedMan, move: Move): Report | null {

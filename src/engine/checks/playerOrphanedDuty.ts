@@ -13,7 +13,7 @@ export const playerOrphanedDuty = checkOfTelling({
     '"Building a Better [Zone] Blitz", MatchQuarters; from memory: the three base duties of a man who leaves must be in somebody else\'s row',
   needsSide: true,
   report: ({ assignments }, account) =>
-    assignments.flatMap((man): readonly Report[] => {
+    assignments.filter(yields).flatMap((man): readonly Report[] => {
       const given = yieldedJob(man);
       if (given === null) return [];
       const lost = lostDuty(given, man, account);
@@ -32,10 +32,11 @@ export const playerOrphanedDuty = checkOfTelling({
     }),
 });
 
+const yields = ({ combined }: ToldMan): boolean => combined.status === 'yields';
+
 /** The telling that gave way: what he would do if the other pressure were not called. */
 function yieldedJob(man: ToldMan): Job | null {
-  const { status, first, second, from } = man.combined;
-  if (status !== 'yields') return null;
+  const { first, second, from } = man.combined;
   const loser = from === 'first' ? second : first;
   return loser?.kind === 'told' ? loser.job : null;
 }

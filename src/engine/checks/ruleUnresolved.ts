@@ -1,5 +1,5 @@
 import { because, datum } from '../because.ts';
-import type { ResolvedPressure, RoleId } from '../types/index.ts';
+import type { ResolvedPressure, RoleId, Telling } from '../types/index.ts';
 import { checkOfTelling, pressuresRun, tieReport, type Report } from './defineCheck.ts';
 
 type Which = 'first' | 'second';
@@ -18,12 +18,14 @@ export const ruleUnresolved = checkOfTelling({
   needsSide: false,
   report: (draft) => {
     const run = pressuresRun(draft);
-    const men = draft.assignments.flatMap(({ aligned }) =>
-      run.flatMap(({ which, pressure }) => unresolved(aligned.role.id, which, pressure)),
-    );
+    const men = draft.assignments
+      .filter(({ combined }) => isUnresolved(combined.first) || isUnresolved(combined.second))
+      .flatMap(({ aligned }) => run.flatMap(({ which, pressure }) => unresolved(aligned.role.id, which, pressure)));
     return [...men, ...run.flatMap(({ which, pressure }) => lost(which, pressure))];
   },
 });
+
+const isUnresolved = (telling: Telling | null): boolean => telling?.kind === 'unresolved';
 
 function unresolved(role: RoleId, which: Which, { tellings }: ResolvedPressure): readonly Report[] {
   const telling = tellings.get(role);

@@ -6,28 +6,29 @@ import type { Report } from './defineCheck.ts';
 
 /** Every man, on the line or off it, whose two tellings ended in that status: who, both jobs, all gaps involved. */
 export function twoTellings(draft: ToldCall, status: CombinedStatus, onTheLine: boolean): readonly Report[] {
-  return draft.assignments.flatMap(({ aligned: { role }, combined }): readonly Report[] => {
-    if (combined.status !== status || (role.room === 'line') !== onTheLine) return [];
-    const { first, second } = combined;
-    if (first?.kind !== 'told' || second?.kind !== 'told') return [];
-    return [
-      {
-        because: because(
-          '{who} is told two things: {one} says {a}, {two} says {b}',
-          {
-            who: datum.role(role.id),
-            one: datum.pressure('first'),
-            a: datum.job(first.job),
-            two: datum.pressure('second'),
-            b: datum.job(second.job),
-          },
-          combined.because,
-        ),
-        who: [role.id],
-        gaps: distinct([...ownGapsOf(first.job), ...ownGapsOf(second.job)]),
-      },
-    ];
-  });
+  return draft.assignments
+    .filter(({ aligned, combined }) => combined.status === status && (aligned.role.room === 'line') === onTheLine)
+    .flatMap(({ aligned, combined }): readonly Report[] => {
+      const { first, second } = combined;
+      if (first?.kind !== 'told' || second?.kind !== 'told') return [];
+      return [
+        {
+          because: because(
+            '{who} is told two things: {one} says {a}, {two} says {b}',
+            {
+              who: datum.role(aligned.role.id),
+              one: datum.pressure('first'),
+              a: datum.job(first.job),
+              two: datum.pressure('second'),
+              b: datum.job(second.job),
+            },
+            combined.because,
+          ),
+          who: [aligned.role.id],
+          gaps: distinct([...ownGapsOf(first.job), ...ownGapsOf(second.job)]),
+        },
+      ];
+    });
 }
 
 /** Every man, on the line or off it, whom one pressure by itself tells two different things. */

@@ -1,7 +1,7 @@
-import { compareBy } from '../../base/index.ts';
+import { compareBy, remembered } from '../../base/index.ts';
 import { because, datum, fact } from '../because.ts';
 import { ownGapsOf } from '../combine/compareJobs.ts';
-import { gapKey, gapsEqual } from '../gaps.ts';
+import { gapsEqual } from '../gaps.ts';
 import { gapsThatExist } from '../resolve/names.ts';
 import { GAP_LETTERS, ROOMS, type Side } from '../vocabulary.ts';
 import type {
@@ -50,15 +50,15 @@ interface FreeMan {
  * A man in conflict counts for both gaps he is told, but surely for neither.
  */
 export function ownGaps(men: readonly Man[], facts: LookFacts, lean: Side): readonly OwnedGap[] {
-  const owners = new Map<string, GapOwner[]>(facts.gaps.map((each) => [gapKey(each.gap), []]));
+  const owners = facts.gaps.map((): GapOwner[] => []);
   const give = (gap: Gap, owner: GapOwner): void => {
-    owners.get(gapKey(gap))?.push(owner);
+    owners[facts.gaps.findIndex((each) => gapsEqual(each.gap, gap))]?.push(owner);
   };
   for (const man of men) {
     for (const { gap, owner } of sentTo(man)) give(gap, owner);
   }
   const open = openGaps(facts, owners, lean);
-  const free = men.flatMap((man) => freeMan(man, facts)).sort(naturalOrder(lean));
+  const free = men.flatMap((man) => freeMan(man, facts) ?? []).sort(naturalOrder(lean));
   const slots = free.flatMap((each) => (each.twoGaps ? [each, each] : [each]));
   const matching = matchSeekers(
     open.length,
@@ -71,13 +71,13 @@ export function ownGaps(men: readonly Man[], facts: LookFacts, lean: Side): read
     const both = matching.taken.filter((other, at) => other !== null && slots[at] === slot).length > 1;
     give(gap.gap, filledOwner(slot, gap.gap, both));
   });
-  return facts.gaps.map(({ gap, x }) => {
+  return facts.gaps.map(({ gap, x }, at) => {
     const item = open.findIndex((each) => gapsEqual(each.gap, gap));
     const proof = matching.proofs.get(item);
     return {
       gap,
       x,
-      owners: owners.get(gapKey(gap)) ?? [],
+      owners: owners[at] ?? [],
       proof:
         proof === undefined
           ? null
@@ -94,7 +94,7 @@ function uniqueRoles(roles: readonly RoleId[]): readonly RoleId[] {
 }
 
 /** The gaps a man is sent to by what stands of his tellings. */
-function sentTo(man: Man): readonly { readonly gap: Gap; readonly owner: GapOwner }[] {
+const sentTo = remembered((man: Man): readonly { readonly gap: Gap; readonly owner: GapOwner }[] => {
   const { combined, aligned } = man;
   const sent = (job: Job, sure: boolean): readonly { gap: Gap; owner: GapOwner }[] => {
     const gaps = ownGapsOf(job);
@@ -116,21 +116,21 @@ function sentTo(man: Man): readonly { readonly gap: Gap; readonly owner: GapOwne
       .filter(({ gap }, index, all) => all.findIndex((other) => gapsEqual(other.gap, gap)) === index);
   }
   return combined.job === null ? [] : sent(combined.job, true);
-}
+});
 
-/** A man told nothing has his base gaps; a coverage player has the gaps he may fit. Anybody else is not free. */
-function freeMan(man: Man, facts: LookFacts): readonly FreeMan[] {
+/** A man told nothing has his base gaps; a coverage player has the gaps he may fit. Null: anybody else is not free. */
+const freeMan = remembered((man: Man, facts: LookFacts): FreeMan | null => {
   const { job, torn } = man.combined;
-  if (torn.length > 0) return [];
+  if (torn.length > 0) return null;
   if (job === null) {
     const mySide = man.aligned.place === 'middle' ? null : man.aligned.place;
     const gaps = gapsThatExist(man.base.gaps, { facts, callSide: null, mySide });
-    return gaps.length === 0 ? [] : [{ man, gaps, how: 'base', twoGaps: man.base.style === 'two-gap' }];
+    return gaps.length === 0 ? null : { man, gaps, how: 'base', twoGaps: man.base.style === 'two-gap' };
   }
-  if (job.kind !== 'drop' && job.kind !== 'man' && job.kind !== 'spy') return [];
-  if (job.run.firm || job.run.fits.length === 0) return [];
-  return [{ man, gaps: job.run.fits, how: 'filled', twoGaps: false }];
-}
+  if (job.kind !== 'drop' && job.kind !== 'man' && job.kind !== 'spy') return null;
+  if (job.run.firm || job.run.fits.length === 0) return null;
+  return { man, gaps: job.run.fits, how: 'filled', twoGaps: false };
+});
 
 /** Line before linebackers before secondary, then from the ball outward, the leaning side first. */
 function naturalOrder(lean: Side): (a: FreeMan, b: FreeMan) => number {
@@ -143,9 +143,9 @@ function naturalOrder(lean: Side): (a: FreeMan, b: FreeMan) => number {
   );
 }
 
-function openGaps(facts: LookFacts, owners: ReadonlyMap<string, readonly GapOwner[]>, lean: Side): readonly GapFact[] {
+function openGaps(facts: LookFacts, owners: readonly (readonly GapOwner[])[], lean: Side): readonly GapFact[] {
   return facts.gaps
-    .filter((each) => (owners.get(gapKey(each.gap)) ?? []).length === 0)
+    .filter((_, at) => owners[at]?.length === 0)
     .sort(
       compareBy(
         (each) => GAP_LETTERS.indexOf(each.gap.letter),

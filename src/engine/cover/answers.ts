@@ -1,4 +1,4 @@
-import { compareBy } from '../../base/index.ts';
+import { compareBy, remembered } from '../../base/index.ts';
 import { because, datum, fact } from '../because.ts';
 import { matchSeekers, type Seeker } from '../complete/matchGaps.ts';
 import type { Side, Zone } from '../vocabulary.ts';
@@ -79,7 +79,7 @@ function backRank(zone: Zone, side: Side | 'middle', near: boolean, underHalves:
   }
 }
 
-function targetsOf(facts: LookFacts): readonly Target[] {
+const targetsOf = remembered((facts: LookFacts): readonly Target[] => {
   const at = (player: PlayerId): Point => facts.players.get(player) ?? { x: 0, y: 0 };
   const receivers = facts.receivers
     .filter((each) => each.eligible)
@@ -96,7 +96,18 @@ function targetsOf(facts: LookFacts): readonly Target[] {
     at: at(back.player),
   }));
   return [...receivers, ...backs];
-}
+});
+
+/** The same, the most urgent first: from the outside in, the leaning side first, the backs last. */
+const inOrder = remembered((facts: LookFacts, lean: Side): readonly Target[] =>
+  targetsOf(facts).toSorted(
+    compareBy(
+      (target) => (target.as.kind === 'back' ? 9 : target.as.number),
+      (target) => (target.place === lean ? 0 : 1),
+      (target) => target.player,
+    ),
+  ),
+);
 
 /**
  * Stage 6 for receivers: every eligible receiver with the man who answers him first. Man to man comes before zones, a zone
@@ -108,15 +119,7 @@ export function answerReceivers(assignments: readonly PlayedMan[], facts: LookFa
   for (const man of assignments) {
     if (man.pass.kind === 'man' && !byMan.has(man.pass.receiver)) byMan.set(man.pass.receiver, man);
   }
-  const open = targets
-    .filter((target) => !byMan.has(target.player))
-    .sort(
-      compareBy(
-        (target) => (target.as.kind === 'back' ? 9 : target.as.number),
-        (target) => (target.place === lean ? 0 : 1),
-        (target) => target.player,
-      ),
-    );
+  const open = inOrder(facts, lean).filter((target) => !byMan.has(target.player));
   const men = assignments
     .filter((man) => man.pass.kind === 'zone' || peels(man))
     .toSorted(

@@ -6,13 +6,29 @@ import { allHold } from '../resolve/holds.ts';
 import { findSide, gapsThatExist } from '../resolve/names.ts';
 import { findWho } from '../resolve/who.ts';
 import { ROOMS, type Side, type Zone } from '../vocabulary.ts';
-import type { Aligned, Coverage, DropJob, FilledZone, LookFacts, LookNames, RoleId, Settled } from '../types/index.ts';
+import type {
+  Aligned,
+  Coverage,
+  DropJob,
+  FilledZone,
+  LookFacts,
+  LookNames,
+  RoleId,
+  Settled,
+  Who,
+} from '../types/index.ts';
 
 /** A zone the shell needs in this look, its side known, with the men who may take it, the most natural first. */
 interface Need {
   readonly zone: Zone;
   readonly side: Side | 'middle';
-  readonly takers: readonly RoleId[];
+  /** Worked out when it is asked: most zones are filled by the one man who is told to. */
+  readonly takers: () => readonly RoleId[];
+}
+
+/** The same, its takers by the names the shell's rules have for them. */
+interface ZoneHere extends Pick<Need, 'zone' | 'side'> {
+  readonly takers: readonly Who[];
 }
 
 /** The men with their zones filled in, and the account of every zone the shell needs. */
@@ -82,18 +98,24 @@ function whoIsTold(
   const open: number[] = [];
   needs.forEach((need, index) => {
     // A zone may be needed twice: a man who keeps the one does not fill the other.
-    const told = men.filter((man) => dropsTo(man, need) && ![...kept.values()].includes(man)).sort(byTaker(need));
-    const byShell = told.filter(isFree);
-    const sent = told.find((man) => man.combined.sure && !isFree(man));
-    // A man who is told two things is not counted on while somebody else is told the same.
-    const [only] = byShell.length === 0 ? told : byShell;
-    const keeper = sent ?? (byShell.length > 1 ? undefined : only);
+    const told = men.filter((man) => dropsTo(man, need) && ![...kept.values()].includes(man));
+    const keeper = told.length > 1 ? keeperOf(need, told) : told[0];
     if (keeper === undefined) open.push(index);
     else kept.set(index, keeper);
   });
   const keepers = [...kept.values()];
   const free = men.filter((man) => isFree(man) && !keepers.includes(man)).sort(naturalOrder);
   return { kept, open, free };
+}
+
+/** Which of several who are told to one zone keeps it; undefined: that is still open. */
+function keeperOf(need: Need, several: readonly Man[]): Man | undefined {
+  const told = several.toSorted(byTaker(need));
+  const byShell = told.filter(isFree);
+  const sent = told.find((man) => man.combined.sure && !isFree(man));
+  // A man who is told two things is not counted on while somebody else is told the same.
+  const [only] = byShell.length === 0 ? told : byShell;
+  return sent ?? (byShell.length > 1 ? undefined : only);
 }
 
 /** An order that has no left and right in it: a flipped look must get the flipped answer. */
@@ -103,8 +125,9 @@ const naturalOrder = compareBy(
 );
 
 const rankOf = (man: Man, need: Need): number => {
-  const rank = need.takers.indexOf(man.aligned.role.id);
-  return rank < 0 ? need.takers.length : rank;
+  const takers = need.takers();
+  const rank = takers.indexOf(man.aligned.role.id);
+  return rank < 0 ? takers.length : rank;
 };
 
 /** The most natural taker first. */
@@ -113,19 +136,30 @@ function byTaker(need: Need): (a: Man, b: Man) => number {
 }
 
 function needsHere(coverage: Coverage, callSide: Side, facts: LookFacts, men: readonly Man[]): readonly Need[] {
-  const aligned = new Map<RoleId, Aligned>(men.map((man) => [man.aligned.role.id, man.aligned]));
-  const context = { facts, callSide, mySide: null };
-  return coverage.needs.flatMap((need): readonly Need[] => {
-    if (!allHold(need.when, context)) return [];
-    const side = need.side === 'middle' ? null : findSide(need.side, context);
-    if (side !== null && !side.ok) return [];
-    const takers = need.takers.flatMap((who) => {
-      const man = findWho(who, callSide, aligned);
-      return man.ok ? [man.value] : [];
-    });
-    return [{ zone: need.zone, side: side === null ? 'middle' : side.value, takers }];
+  let aligned: ReadonlyMap<RoleId, Aligned> | null = null;
+  return zonesHere(coverage, callSide, facts).map(({ zone, side, takers }): Need => {
+    let found: readonly RoleId[] | null = null;
+    const find = (): readonly RoleId[] => {
+      const standing = (aligned ??= new Map(men.map((man) => [man.aligned.role.id, man.aligned])));
+      return takers.flatMap((who) => {
+        const man = findWho(who, callSide, standing);
+        return man.ok ? [man.value] : [];
+      });
+    };
+    return { zone, side, takers: () => (found ??= find()) };
   });
 }
+
+/** The zones a shell needs in this look, and by what names its rules call those who may take them. */
+const zonesHere = remembered((coverage: Coverage, callSide: Side, facts: LookFacts): readonly ZoneHere[] => {
+  const context = { facts, callSide, mySide: null };
+  return coverage.needs.flatMap((need): readonly ZoneHere[] => {
+    if (!allHold(need.when, context)) return [];
+    if (need.side === 'middle') return [{ zone: need.zone, side: need.side, takers: need.takers }];
+    const side = findSide(need.side, context);
+    return side.ok ? [{ zone: need.zone, side: side.value, takers: need.takers }] : [];
+  });
+});
 
 function dropsTo(man: Man, need: Need): boolean {
   const { job } = man.combined;
@@ -147,7 +181,7 @@ function seekerOf(man: Man, open: readonly number[], needs: readonly Need[]): Se
     const need = needs[item];
     if (need === undefined) return;
     if (dropsTo(man, need)) costs.set(index, rankOf(man, need));
-    else if (need.takers.includes(man.aligned.role.id)) costs.set(index, LEAVE_COST + rankOf(man, need));
+    else if (need.takers().includes(man.aligned.role.id)) costs.set(index, LEAVE_COST + rankOf(man, need));
   });
   return { name: man.aligned.role.id, costs };
 }
