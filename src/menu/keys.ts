@@ -1,22 +1,24 @@
 import type { Playbook } from '../document/index.ts';
-import type { Call, Look } from '../engine/index.ts';
+import { PLACES, type Call, type Look } from '../engine/index.ts';
 import type { MenuCase } from './types.ts';
 
 /** Names cases by what their answers depend on: two cases with the same key have the same answer. */
 export type KeyOf = (menuCase: MenuCase) => string;
 
-/** Gives every object a number of its own, the same as long as it is the same object. */
-export type NumberOf = (part: object) => number;
+/** Gives every object a number of its own, the same as long as it is the same object; and every text, by what it says. */
+export type NumberOf = (part: object | string) => number;
 
 /** Numbers that outlive one version of the playbook. */
 export function createNumbers(): NumberOf {
-  const numbers = new WeakMap<object, number>();
+  const objects = new WeakMap<object, number>();
+  const texts = new Map<string, number>();
   let last = 0;
   return (part) => {
-    const known = numbers.get(part);
+    const known = typeof part === 'string' ? texts.get(part) : objects.get(part);
     if (known !== undefined) return known;
     last += 1;
-    numbers.set(part, last);
+    if (typeof part === 'string') texts.set(part, last);
+    else objects.set(part, last);
     return last;
   };
 }
@@ -28,12 +30,13 @@ export function createNumbers(): NumberOf {
  */
 export function keysOf(playbook: Playbook, numberOf: NumberOf): KeyOf {
   const shared = [playbook.team.level, numberOf(playbook.roles), numberOf(playbook.dictionary)].join();
-  const byCall = remember((call: Call) => `${shared}|${partsOfCall(call, playbook, numberOf)}`);
+  const byCall = remember((call: Call) => numberOf(`${shared}|${partsOfCall(call, playbook, numberOf)}`));
   const hands = playbook.fronts.flatMap(({ byHand }) => byHand);
   const byLook = remember((look: Look) =>
-    [look, ...hands.filter((hand) => hand.look === look.id)].map(numberOf).join(),
+    numberOf([look, ...hands.filter((hand) => hand.look === look.id)].map(numberOf).join()),
   );
-  return ({ call, look, spot }) => `${byCall(call)}|${byLook(look)}|${spot}`;
+  // Short: a large menu keeps a hundred thousand of them.
+  return ({ call, look, spot }) => `${byCall(call)} ${byLook(look)} ${PLACES.indexOf(spot)}`;
 }
 
 /** By content what the call itself says, without its names, and by number what it points at. */

@@ -52,6 +52,18 @@ export function numbering<Thing>(textOf: (thing: Thing) => string): (thing: Thin
   };
 }
 
+/** Keeps the first of all things that say the same: thousands of plays say few different things. */
+export function keepOne<Thing>(textOf: (thing: Thing) => string): (thing: Thing) => Thing {
+  const kept = new Map<string, Thing>();
+  return (thing) => {
+    const text = textOf(thing);
+    const known = kept.get(text);
+    if (known !== undefined) return known;
+    kept.set(text, thing);
+    return thing;
+  };
+}
+
 /** A telling without its words. */
 export function tellingText(telling: Telling): string {
   if (telling.kind === 'unresolved') return telling.kind;

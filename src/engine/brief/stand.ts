@@ -2,13 +2,14 @@ import { remembered } from '../../base/index.ts';
 import { align } from '../align/align.ts';
 import type { Account } from '../checks/account.ts';
 import { readLook } from '../facts/readLook.ts';
+import { gapKey } from '../gaps.ts';
 import type { Ground } from '../play.ts';
 import { ownSide, resolvePressure } from '../resolve/resolvePressure.ts';
 import { baseOf } from '../tell.ts';
 import type { Choice, Coverage, Front, Look, Pressure, Role, RoleId, SideDecision } from '../types/index.ts';
 import type { Place, RuleLevel } from '../vocabulary.ts';
-import { columnOf, numbering, tellingText, type Heard, type Known } from './column.ts';
-import type { Said } from './types.ts';
+import { columnOf, keepOne, numbering, tellingText, type Heard, type Known } from './column.ts';
+import type { Said, Spoken } from './types.ts';
 
 /** A play that has been judged. */
 export interface JudgedPlay {
@@ -48,6 +49,8 @@ export const standOf = remembered(
     const heard = new WeakMap<Pressure, readonly (Heard & { readonly key: HeardKey })[]>();
     const columns = [...atRule.values()].map((man) => columnOf(man, baseOf(front, man.role.id), facts));
     const plays = new Map<string, JudgedPlay>();
+    const oneSpoken = keepOne(spokenText);
+    const oneAccount = keepOne((account: Account) => JSON.stringify(account));
 
     const listen = (pressure: Pressure, coverage: Coverage | null, side: SideDecision): Heard => {
       const resolved = resolvePressure(pressure, coverage, side, facts, atRule);
@@ -79,7 +82,11 @@ export const standOf = remembered(
         let play = plays.get(name);
         if (play === undefined) {
           if (plays.size >= MOST_PLAYS) plays.clear();
-          plays.set(name, (play = judge()));
+          const { said, account } = judge();
+          plays.set(
+            name,
+            (play = { said: { ...said, found: said.found.map(oneSpoken) }, account: oneAccount(account) }),
+          );
         }
         return play;
       },
@@ -95,4 +102,8 @@ export const standOf = remembered(
 interface HeardKey {
   readonly coverage: Coverage | null;
   readonly side: string | null;
+}
+
+function spokenText({ rule, severity, who, gaps, players }: Spoken): string {
+  return `${rule} ${severity} ${who.join()} ${gaps.map(gapKey).join()} ${players.join()}`;
 }
