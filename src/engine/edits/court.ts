@@ -1,9 +1,10 @@
 import { analyse } from '../analyse.ts';
+import { briefOf, wholeOf, type Brief, type Spoken } from '../brief/index.ts';
 import type { Analysis, Finding, LookId, Setup } from '../types/index.ts';
 import type { Place } from '../vocabulary.ts';
 import { applySet } from './applySet.ts';
 import type { Edit, Named } from './edit.ts';
-import { newDoubts, newFindings, standing } from './judge.ts';
+import { findingKey, newDoubts, newFindings } from './judge.ts';
 
 /** A finding in one look at one ball spot. */
 export interface Standing {
@@ -12,11 +13,14 @@ export interface Standing {
   readonly finding: Finding;
 }
 
+/** What stands against a changed call: what a check finds, or, with nobody and nothing named, what it can no longer tell. */
+export type Stands = Spoken | { readonly rule: string; readonly doubt: true };
+
 /** A set of edits (as places in the list) that does not do in one look, and what stands there. */
 export interface Failure {
   readonly set: readonly number[];
   readonly look: number;
-  readonly stands: readonly Finding[];
+  readonly stands: readonly Stands[];
 }
 
 /** Judges sets of edits, look by look, within a number of analyses. */
@@ -24,8 +28,9 @@ export interface Court {
   /** The first look found in which the set does not do, with what stands there; null: it does everywhere. */
   readonly failureOf: (set: readonly number[]) => Failure | null | 'spent';
   /** What stands in one look (by its place in the list) under a set; null: the analyses have run out. */
-  readonly standingIn: (set: readonly number[], look: number) => readonly Finding[] | null;
-  readonly tell: (look: number, finding: Finding) => Standing;
+  readonly standingIn: (set: readonly number[], look: number) => readonly Stands[] | null;
+  /** The same in words, for one thing that stands there. */
+  readonly tell: (set: readonly number[], look: number, stands: Stands) => Standing;
   readonly spent: () => number;
 }
 
@@ -39,25 +44,24 @@ export function entryAt<Item>(list: readonly Item[], index: number): Item {
 /** Opens the case of one call in its setups, `most` analyses at hand. Null: not even the unchanged setups can be analysed. */
 export function openCourt(setups: readonly Setup[], edits: readonly Edit[], most: number): Court | null {
   if (setups.length > most) return null;
-  const before = setups.map(analyse);
+  const before = setups.map(briefOf);
   let spent = setups.length;
-  const known = new Map<string, readonly Finding[]>();
-  const standingIn = (set: readonly number[], look: number): readonly Finding[] | null => {
+  const known = new Map<string, readonly Stands[]>();
+  const edited = (set: readonly number[], look: number): Setup => {
+    const setup = entryAt(setups, look);
+    const reaching = set.map((index) => entryAt(edits, index)).filter((edit) => concerns(edit, setup));
+    return reaching.length === 0 ? setup : applySet(setup, reaching);
+  };
+  const standingIn = (set: readonly number[], look: number): readonly Stands[] | null => {
     const setup = entryAt(setups, look);
     const reaching = set.filter((index) => concerns(entryAt(edits, index), setup));
     const key = `${look}:${reaching.join()}`;
     const remembered = known.get(key);
     if (remembered !== undefined) return remembered;
-    const edited =
-      reaching.length === 0
-        ? setup
-        : applySet(
-            setup,
-            reaching.map((index) => entryAt(edits, index)),
-          );
-    if (edited !== setup && spent === most) return null;
-    if (edited !== setup) spent += 1;
-    const stands = notDone(entryAt(before, look), edited === setup ? entryAt(before, look) : analyse(edited));
+    const after = edited(reaching, look);
+    if (after !== setup && spent === most) return null;
+    if (after !== setup) spent += 1;
+    const stands = notDone(entryAt(before, look), after === setup ? entryAt(before, look) : briefOf(after));
     known.set(key, stands);
     return stands;
   };
@@ -77,32 +81,51 @@ export function openCourt(setups: readonly Setup[], edits: readonly Edit[], most
       }
       return null;
     },
-    tell: (look, finding) => {
+    tell: (set, look, stands) => {
       const { look: drawn, spot } = entryAt(setups, look);
-      return { look: { id: drawn.id, name: drawn.name }, spot, finding };
+      return { look: { id: drawn.id, name: drawn.name }, spot, finding: inWords(stands, analyse(edited(set, look))) };
     },
     spent: () => spent,
   };
 }
 
-const stops = (analysis: Analysis): number =>
-  standing(analysis).filter((finding) => finding.severity === 'stop').length;
+const stops = (brief: Brief): number => standingOf(brief).filter(({ severity }) => severity === 'stop').length;
 
 /**
- * What still stands against a changed call in one look: every stop, every check it did not have before, and, as a check,
- * whatever could be told before and no longer can.
+ * What still stands against a changed call in one look: every stop, every check it did not have before, and whatever could be
+ * told before and no longer can.
  */
-function notDone(before: Analysis, after: Analysis): readonly Finding[] {
-  const then = standing(after);
+function notDone(before: Brief, after: Brief): readonly Stands[] {
+  const then = standingOf(after);
   const checks = newFindings(
-    standing(before),
-    then.filter((finding) => finding.severity === 'check'),
+    standingOf(before),
+    then.filter(({ severity }) => severity === 'check'),
   );
-  const doubts = newDoubts(before, after).map(([rule, doubt]): Finding => {
-    const { because, who, gaps, players, where } = doubt;
-    return { rule, severity: 'check', because, who, gaps, players, where, waived: null };
-  });
-  return [...then.filter((finding) => finding.severity === 'stop'), ...checks, ...doubts];
+  const doubts = newDoubts(wholeOf(before).doubts, after.verdict === 'left-out' ? [] : wholeOf(after).doubts);
+  return [
+    ...then.filter(({ severity }) => severity === 'stop'),
+    ...checks,
+    ...doubts.map((rule) => ({ rule, doubt: true }) as const),
+  ];
+}
+
+/** What stands against a call in a look; nothing where it is not run at all. */
+function standingOf(brief: Brief): readonly Spoken[] {
+  return brief.verdict === 'left-out' ? [] : wholeOf(brief).found;
+}
+
+/** What stands, as the whole analysis tells it; what can no longer be told as a check. */
+function inWords(stands: Stands, { findings, undetermined }: Analysis): Finding {
+  if (!('doubt' in stands)) {
+    const key = findingKey(stands);
+    return entryAt(
+      findings.filter((finding) => finding.waived === null && findingKey(finding) === key),
+      0,
+    );
+  }
+  const doubts = undetermined.filter(({ rules }) => rules.includes(stands.rule));
+  const { because, who, gaps, players, where } = entryAt(doubts, 0);
+  return { rule: stands.rule, severity: 'check', because, who, gaps, players, where, waived: null };
 }
 
 /** Whether an edit is about this look at all: leaving out, and standing a man, are about one. */

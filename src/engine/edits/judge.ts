@@ -1,8 +1,12 @@
 import { evidenceOf } from '../waivers.ts';
-import type { Analysis, Finding, Undetermined } from '../types/index.ts';
+import type { Doubt } from '../brief/index.ts';
+import type { Analysis, Finding } from '../types/index.ts';
+
+/** As much of a finding as says which one it is. */
+type About = Pick<Finding, 'rule' | 'who' | 'gaps' | 'players'>;
 
 /** What makes two findings the same one: the rule and its evidence. */
-export function findingKey(finding: Finding): string {
+export function findingKey(finding: About): string {
   return `${finding.rule} ${evidenceOf(finding)}`;
 }
 
@@ -12,7 +16,7 @@ export function standing({ findings, verdict }: Analysis): readonly Finding[] {
 }
 
 /** Findings of `after` that `before` does not have; where it has one of two alike, the second is new. */
-export function newFindings(before: readonly Finding[], after: readonly Finding[]): readonly Finding[] {
+export function newFindings<Found extends About>(before: readonly About[], after: readonly Found[]): readonly Found[] {
   const left = new Map<string, number>();
   for (const finding of before) {
     const key = findingKey(finding);
@@ -26,16 +30,10 @@ export function newFindings(before: readonly Finding[], after: readonly Finding[
   });
 }
 
-/** Rules that can say of the call before an edit what they see, and after it no longer can, with what they cannot tell. */
-export function newDoubts(
-  before: Analysis,
-  after: Analysis,
-): readonly (readonly [rule: string, doubt: Undetermined])[] {
-  if (after.verdict === 'left-out') return [];
-  const known = new Set(before.undetermined.flatMap(({ rules }) => rules));
-  return after.undetermined.flatMap((doubt) =>
-    doubt.rules.filter((rule) => !known.has(rule)).map((rule) => [rule, doubt] as const),
-  );
+/** Rules that can say of the call before an edit what they see, and after it no longer can; of each doubt its rules are given. */
+export function newDoubts(before: readonly Doubt[], after: readonly Doubt[]): readonly string[] {
+  const known = new Set(before.flat());
+  return after.flat().filter((rule) => !known.has(rule));
 }
 
 /**
@@ -47,8 +45,16 @@ export function isMended(finding: Finding, before: Analysis, after: Analysis): b
   const then = after.verdict === 'left-out' ? [] : after.findings;
   const key = findingKey(finding);
   const count = (list: readonly Finding[]): number => list.filter((each) => findingKey(each) === key).length;
-  if (count(then) >= count(before.findings) || newDoubts(before, after).length > 0) return false;
+  if (
+    count(then) >= count(before.findings) ||
+    newDoubts(doubtsOf(before), after.verdict === 'left-out' ? [] : doubtsOf(after)).length > 0
+  )
+    return false;
   return newFindings(before.findings, standing(after)).every(
     ({ rule, severity }) => rule !== finding.rule && severity !== 'stop',
   );
+}
+
+function doubtsOf({ undetermined }: Analysis): readonly Doubt[] {
+  return undetermined.map(({ rules }) => rules);
 }

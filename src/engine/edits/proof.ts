@@ -1,5 +1,4 @@
-import type { Finding } from '../types/index.ts';
-import { entryAt, type Court, type Failure, type Standing } from './court.ts';
+import { entryAt, type Court, type Failure, type Standing, type Stands } from './court.ts';
 
 /**
  * Why none of the sets does, as short as it gets: findings of which, whichever set is taken, the rule of one still stands in
@@ -15,27 +14,27 @@ export function shortestProof(failures: readonly Failure[], court: Court): reado
       failure,
       stands: failure.look === look ? failure.stands : (court.standingIn(failure.set, look) ?? []),
     }));
-    const finding = mostCommon(seen.map((each) => each.stands));
-    proof.push(court.tell(look, finding));
-    open = seen.filter(({ stands }) => !stands.some(({ rule }) => rule === finding.rule)).map(({ failure }) => failure);
+    const { stands, list } = mostCommon(seen.map((each) => each.stands));
+    proof.push(court.tell(entryAt(seen, list).failure.set, look, stands));
+    open = seen.filter((each) => !each.stands.some(({ rule }) => rule === stands.rule)).map(({ failure }) => failure);
   }
   return proof;
 }
 
-/** The finding whose rule stands in most of the lists, as it is first told; of equals the first. */
-function mostCommon(lists: readonly (readonly Finding[])[]): Finding {
-  const rules = new Map<string, { readonly finding: Finding; readonly lists: Set<number> }>();
-  for (const [index, list] of lists.entries()) {
-    for (const finding of list) {
-      const known = rules.get(finding.rule);
-      if (known === undefined) rules.set(finding.rule, { finding, lists: new Set([index]) });
-      else known.lists.add(index);
+/** What stands in most of the lists by its rule, as it is first told, and in which of them; of equals the first. */
+function mostCommon(lists: readonly (readonly Stands[])[]): { readonly stands: Stands; readonly list: number } {
+  const rules = new Map<string, { readonly stands: Stands; readonly list: number; readonly lists: Set<number> }>();
+  for (const [list, all] of lists.entries()) {
+    for (const stands of all) {
+      const known = rules.get(stands.rule);
+      if (known === undefined) rules.set(stands.rule, { stands, list, lists: new Set([list]) });
+      else known.lists.add(list);
     }
   }
   return entryAt(
     [...rules.values()].sort((a, b) => b.lists.size - a.lists.size),
     0,
-  ).finding;
+  );
 }
 
 /** The number that occurs most; of equals the smallest. */
