@@ -1,3 +1,4 @@
+import { gather } from '../base/index.ts';
 import { gapsEqual } from './gaps.ts';
 import { findGap, findReceiver, findSide, type NameContext } from './resolve/names.ts';
 import { findWho } from './resolve/who.ts';
@@ -26,7 +27,7 @@ export function gapNames(gap: Gap, context: NamingContext): readonly GapRef[] {
   const names: readonly GapRef[] = [
     ...sides.map((side): GapRef => ({ kind: 'letter', side, letter: gap.letter })),
     ...sides.map((side): GapRef => ({ kind: 'edge', side })),
-    ...(['end', 'wing'] as const).flatMap((body) => sides.map((side): GapRef => ({ kind: 'outside', side, body }))),
+    ...gather(['end', 'wing'] as const, (body) => sides.map((side): GapRef => ({ kind: 'outside', side, body }))),
   ];
   return names.filter((name) => {
     const found = findGap(name, context);

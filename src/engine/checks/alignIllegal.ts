@@ -1,3 +1,4 @@
+import { gather } from '../../base/index.ts';
 import { because, datum, fact } from '../because.ts';
 import { checkOfPlay, type Report } from './defineCheck.ts';
 
@@ -14,7 +15,7 @@ export const alignIllegal = checkOfPlay({
     'neutral zone: NFHS 7-1-5, NCAA 2-18-2-a, NFL 7-4-5; its depth is the length of the ball: NFL 3-18, NCAA 2-17',
   needsSide: false,
   report: (draft) =>
-    draft.assignments.flatMap(({ aligned }): readonly Report[] => {
+    gather(draft.assignments, ({ aligned }): readonly Report[] => {
       const who = aligned.role.id;
       const said = { who: datum.role(who) };
       if (aligned.y < NEUTRAL_ZONE_HALF) {

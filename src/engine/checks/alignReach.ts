@@ -1,4 +1,4 @@
-import { remembered } from '../../base/index.ts';
+import { gather, remembered } from '../../base/index.ts';
 import { because, datum, fact } from '../because.ts';
 import {
   arrival,
@@ -48,7 +48,7 @@ export const alignReach = checkOfPlay({
   report: (draft) => {
     const moves = movesOfDraft(draft);
     const tooFar = reachIn(draft.facts, draft.setup.level);
-    return draft.assignments.flatMap((assignment, index): readonly Report[] => {
+    return gather(draft.assignments, (assignment, index): readonly Report[] => {
       const move = moves[index];
       const found = move === undefined ? null : tooFar(move, assignment);
       return found === null ? [] : [found];

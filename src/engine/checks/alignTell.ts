@@ -1,3 +1,4 @@
+import { gather } from '../../base/index.ts';
 import type { Played } from '../types/index.ts';
 import { align } from '../align/align.ts';
 import { because, datum } from '../because.ts';
@@ -42,7 +43,7 @@ function shown(draft: Played) {
   const { front, roles, look } = draft.setup;
   if (draft.assignments.every(({ aligned }) => aligned.by !== 'pressure')) return [];
   const atRule = align(front, roles, draft.facts, look.id);
-  return draft.assignments.flatMap(({ aligned }) => {
+  return gather(draft.assignments, ({ aligned }) => {
     const usual = atRule.get(aligned.role.id)?.y;
     if (aligned.by !== 'pressure' || usual === undefined || Math.abs(usual - aligned.y) < SEEN) return [];
     return [{ role: aligned.role.id, depth: rounded(aligned.y), usual: rounded(usual), why: aligned.because }];

@@ -1,3 +1,4 @@
+import { gather } from '../../base/index.ts';
 import { because, datum, fact } from '../because.ts';
 import { RUN_CONCEPT_WORDS } from '../offenceVocabulary.ts';
 import type { Played, RunAnswer } from '../types/index.ts';
@@ -17,7 +18,7 @@ export const boxNumbers = checkOfPlay({
     'gaps to own = blockers + 1: "Two Gap, One Gap Revisited", Football Is Life blog, 17 Aug 2015; that a gap goes with the man who pulls: from memory',
   needsSide: true,
   report: (draft) =>
-    draft.runs.flatMap((run): readonly Report[] =>
+    gather(draft.runs, (run): readonly Report[] =>
       run.kind === 'answered' ? outnumbered(run, draft) : [notHere(run)],
     ),
 });
@@ -52,7 +53,7 @@ function outnumbered(run: Answered, draft: Played): readonly Report[] {
 
 /** Who loses his gap to a man who pulls, and so goes with him. */
 function goesWith(run: Answered, draft: Played) {
-  return run.picture.pullers.flatMap((puller) => {
+  return gather(run.picture.pullers, (puller) => {
     const owned = draft.gaps.find(
       (each) => each.gap.side === puller.from.side && each.gap.letter === puller.from.letter,
     );

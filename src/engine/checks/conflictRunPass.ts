@@ -1,3 +1,4 @@
+import { gather } from '../../base/index.ts';
 import { because, datum, fact } from '../because.ts';
 import { RUN_CONCEPT_WORDS } from '../offenceVocabulary.ts';
 import type { Answer, Played, PlayedMan, RunAnswer } from '../types/index.ts';
@@ -17,10 +18,10 @@ export const conflictRunPass = checkOfPlay({
   needsSide: true,
   report: (draft) => {
     const withPass = draft.runs.filter((run) => run.known.passOption);
-    const unread = withPass.flatMap((run) => (run.kind === 'not-here' ? [notHere(run)] : []));
+    const unread = gather(withPass, (run) => (run.kind === 'not-here' ? [notHere(run)] : []));
     const runs = withPass.filter((run) => run.kind === 'answered');
     if (runs.length === 0) return unread;
-    return [...draft.assignments.flatMap((man) => reportMan(man, runs, draft)), ...unread];
+    return [...gather(draft.assignments, (man) => reportMan(man, runs, draft)), ...unread];
   },
 });
 

@@ -1,3 +1,4 @@
+import { gather } from '../../base/index.ts';
 import type { Played } from '../types/index.ts';
 import { because, datum, fact } from '../because.ts';
 import { SIDES, type Side } from '../vocabulary.ts';
@@ -16,7 +17,7 @@ export const containMissing = checkOfPlay({
   source:
     'contain against the pass, the outermost rush lane: "Defensive terminology", r/footballstrategy wiki; a rusher of the edge gap who is not told to contain is only a check: from memory',
   needsSide: true,
-  report: (draft) => SIDES.flatMap((side): readonly Report[] => judgeSide(draft, side)),
+  report: (draft) => gather(SIDES, (side): readonly Report[] => judgeSide(draft, side)),
 });
 
 function judgeSide(draft: Played, side: Side): readonly Report[] {

@@ -1,10 +1,11 @@
+import { gather } from '../../base/index.ts';
 import { answerReceivers } from '../cover/answers.ts';
 import type { Answer, PassColumn, Played, PlayerId, RoleId } from '../types/index.ts';
 import { decisions, inConflict, outcomesOf } from './outcomes.ts';
 
 /** Men who cover somebody by one of the two jobs they are told, and not in the same way by the other. */
 export function coverInDoubt(draft: Played): readonly RoleId[] {
-  return draft.assignments.filter(inConflict).flatMap((man) => {
+  return gather(draft.assignments.filter(inConflict), (man) => {
     const ways = outcomesOf(man, draft).map((outcome) => passKey(outcome.pass));
     const covers = ways.some((way) => way !== null);
     return covers && new Set(ways).size > 1 ? [man.aligned.role.id] : [];

@@ -1,3 +1,4 @@
+import { gather } from '../../base/index.ts';
 import { because, datum, fact } from '../because.ts';
 import type { Answer, Because, Played, PlayedMan } from '../types/index.ts';
 import { coverInDoubt } from './coverDoubt.ts';
@@ -21,7 +22,7 @@ export const coverMismatch = checkOfPlay({
   needsSide: true,
   report: (draft) => {
     const doubtful = coverInDoubt(draft);
-    return draft.answers.flatMap((answer): readonly Report[] => {
+    return gather(draft.answers, (answer): readonly Report[] => {
       const man = draft.assignments.find((each) => each.aligned.role.id === answer.by);
       if (man === undefined || doubtful.includes(man.aligned.role.id)) return [];
       const why = mismatch(man, answer, draft);

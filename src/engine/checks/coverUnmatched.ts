@@ -1,3 +1,4 @@
+import { gather } from '../../base/index.ts';
 import { because, datum, fact } from '../because.ts';
 import type { Answer, Played, PlayerId, RoleId } from '../types/index.ts';
 import { coverInDoubt, openReceivers } from './coverDoubt.ts';
@@ -25,7 +26,7 @@ export const coverUnmatched = checkOfPlay({
 function uncovered(draft: Played, sure: readonly PlayerId[]): readonly Report[] {
   const open = draft.answers.filter((answer) => answer.proof !== null && sure.includes(answer.player));
   const keyOf = ({ proof }: Answer): string => (proof?.reachable.length === 0 ? '' : (proof?.players.join() ?? ''));
-  return [...new Set(open.map(keyOf))].flatMap((key): readonly Report[] => {
+  return gather([...new Set(open.map(keyOf))], (key): readonly Report[] => {
     const set = open.filter((answer) => keyOf(answer) === key);
     const proof = set[0]?.proof;
     if (proof === null || proof === undefined) return [];

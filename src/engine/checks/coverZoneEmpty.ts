@@ -1,3 +1,4 @@
+import { gather } from '../../base/index.ts';
 import { because, datum, fact } from '../because.ts';
 import type { FilledZone, Played, RoleId } from '../types/index.ts';
 import { coverInDoubt } from './coverDoubt.ts';
@@ -13,7 +14,7 @@ export const coverZoneEmpty = checkOfPlay({
   source:
     'three under three deep: "Multiple 3-4 Fire Zone Blitz Coverages", Strong Football Coach; "Fire Zone Coverage", a staff handout',
   needsSide: true,
-  report: (draft) => draft.zones.flatMap((zone) => judgeZone(zone, draft)),
+  report: (draft) => gather(draft.zones, (zone) => judgeZone(zone, draft)),
 });
 
 function judgeZone(zone: FilledZone, draft: Played): readonly Report[] {

@@ -1,3 +1,4 @@
+import { gather } from '../../base/index.ts';
 import { because, datum } from '../because.ts';
 import type { Account } from './account.ts';
 import type {
@@ -80,12 +81,12 @@ export function judgeBy(check: Check, draft: Draft, account: Account): Judgement
   const tie = check.needsSide ? tieOf(draft) : null;
   const reports = tie !== null ? [tie] : check.judges === 'play' ? check.report(draft) : check.report(draft, account);
   return {
-    findings: reports.flatMap((report): readonly Finding[] => {
+    findings: gather(reports, (report): readonly Finding[] => {
       if (report.undetermined === true) return [];
       const severity = report.severity ?? check.severity;
       return [{ rule: check.id, severity, ...about(draft, report), waived: null }];
     }),
-    undetermined: reports.flatMap((report): readonly Undetermined[] =>
+    undetermined: gather(reports, (report): readonly Undetermined[] =>
       report.undetermined === true ? [{ rules: [check.id], ...about(draft, report) }] : [],
     ),
   };
@@ -126,7 +127,7 @@ export function tieReport(which: 'first' | 'second', { side }: ResolvedPressure)
 
 /** The same for the first of the pressures that are run and have no side. */
 export function tieOf(told: Pick<ToldCall, 'setup' | 'first' | 'second' | 'choice'>): Report | null {
-  const [tied] = pressuresRun(told).flatMap(({ which, pressure }) => tieReport(which, pressure) ?? []);
+  const [tied] = gather(pressuresRun(told), ({ which, pressure }) => tieReport(which, pressure) ?? []);
   return tied ?? null;
 }
 
@@ -143,7 +144,7 @@ function places(
 ): readonly Point[] {
   const men = draft.assignments.filter((each) => who.includes(each.aligned.role.id)).map((each) => each.aligned);
   const slots = draft.gaps.filter((each) => gaps.some((gap) => isGap(each, gap))).map((each) => ({ x: each.x, y: 0 }));
-  const offence = players.flatMap((id) => draft.facts.players.get(id) ?? []);
+  const offence = gather(players, (id) => draft.facts.players.get(id) ?? []);
   return [...men, ...slots, ...offence].map(({ x, y }) => ({ x, y }));
 }
 

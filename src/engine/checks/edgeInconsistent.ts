@@ -1,3 +1,4 @@
+import { gather } from '../../base/index.ts';
 import { because, datum, fact } from '../because.ts';
 import { GAP_LETTERS, SIDES, type Side } from '../vocabulary.ts';
 import type { Played, PlayedMan } from '../types/index.ts';
@@ -17,7 +18,7 @@ export const edgeInconsistent = checkOfPlay({
   source:
     'follows from "Force, Spill and Leverage", a staff handout, and Coach Kou, "Teaching spill overlap technique"; two who box as a check: from memory',
   needsSide: true,
-  report: (draft) => SIDES.flatMap((side) => judgeSide(draft, side)),
+  report: (draft) => gather(SIDES, (side) => judgeSide(draft, side)),
 });
 
 function judgeSide(draft: Played, side: Side): readonly Report[] {
@@ -68,7 +69,7 @@ function twoBoxReport(boxers: readonly PlayedMan[], side: Side): Report {
       fact('the outer one turns the ball back to the inner one, who keeps outside as well'),
     ),
     who,
-    gaps: boxers.flatMap((man) => man.run.gaps),
+    gaps: gather(boxers, (man) => man.run.gaps),
   };
 }
 

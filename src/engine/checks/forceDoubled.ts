@@ -1,3 +1,4 @@
+import { gather } from '../../base/index.ts';
 import { because, datum, fact } from '../because.ts';
 import { SIDES } from '../vocabulary.ts';
 import { checkOfPlay, type Report } from './defineCheck.ts';
@@ -13,7 +14,7 @@ export const forceDoubled = checkOfPlay({
     'force is defined by the coverage, one man a side: J. Daniel, "Force Player in Football", QC 227; two at once: from memory',
   needsSide: true,
   report: (draft) =>
-    SIDES.flatMap((side): readonly Report[] => {
+    gather(SIDES, (side): readonly Report[] => {
       const men = forceMen(draft, side).sure;
       if (men.length < 2) return [];
       return [

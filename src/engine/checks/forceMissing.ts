@@ -1,3 +1,4 @@
+import { gather } from '../../base/index.ts';
 import { because, datum, fact } from '../because.ts';
 import { SIDES, type Side } from '../vocabulary.ts';
 import type { Played, PlayedMan } from '../types/index.ts';
@@ -17,7 +18,7 @@ export const forceMissing = checkOfPlay({
   source:
     '"Force, Spill and Leverage", a staff handout; J. Daniel, "Force Player in Football", Football Coaching Podcast QC 227; a contain man in the edge gap without a word about force is only a check: from memory',
   needsSide: true,
-  report: (draft) => SIDES.flatMap((side): readonly Report[] => judgeSide(draft, side)),
+  report: (draft) => gather(SIDES, (side): readonly Report[] => judgeSide(draft, side)),
 });
 
 function judgeSide(draft: Played, side: Side): readonly Report[] {

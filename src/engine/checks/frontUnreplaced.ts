@@ -1,3 +1,4 @@
+import { gather } from '../../base/index.ts';
 import { because, datum } from '../because.ts';
 import { gapsEqual } from '../gaps.ts';
 import { gapsThatExist } from '../resolve/names.ts';
@@ -14,7 +15,7 @@ export const frontUnreplaced = checkOfPlay({
   source: '"if you rock the front you have to roll the coverage": "Basics of pass protection", BuckeyePlanet',
   needsSide: true,
   report: (draft) =>
-    draft.assignments.flatMap((man): readonly Report[] => {
+    gather(draft.assignments, (man): readonly Report[] => {
       if (man.aligned.role.room !== 'line' || inConflict(man)) return [];
       const left = leftGaps(man, draft).filter((gap) => isOpen(gap, draft));
       if (left.length === 0) return [];

@@ -1,3 +1,4 @@
+import { gather } from '../../base/index.ts';
 import { because, datum, fact } from '../because.ts';
 import type { OwnedGap } from '../types/index.ts';
 import { checkOfPlay, type Report } from './defineCheck.ts';
@@ -13,7 +14,7 @@ export const gapDoubled = checkOfPlay({
   report: (draft) => {
     const thin = draft.gaps.filter(isThin);
     if (thin.length === 0) return [];
-    return draft.gaps.flatMap((owned): readonly Report[] => {
+    return gather(draft.gaps, (owned): readonly Report[] => {
       const whole = owned.owners.filter((owner) => owner.sure && !owner.shared);
       if (whole.length < 2) return [];
       return [

@@ -1,3 +1,4 @@
+import { gather } from '../../base/index.ts';
 import { because, datum, fact } from '../because.ts';
 import { gapKey } from '../gaps.ts';
 import type { OwnedGap } from '../types/index.ts';
@@ -13,7 +14,7 @@ export const gapOpen = checkOfPlay({
   needsSide: true,
   report: (draft) => {
     const told = new Set<string>();
-    const open = draft.gaps.flatMap((owned): readonly Report[] => {
+    const open = gather(draft.gaps, (owned): readonly Report[] => {
       if (owned.proof === null) return [];
       const key = owned.proof.gaps.map(gapKey).join();
       if (told.has(key)) return [];
@@ -58,7 +59,7 @@ function reportOpen(owned: OwnedGap, all: readonly OwnedGap[]): Report {
 function doubtful(all: readonly OwnedGap[]): readonly Report[] {
   const gaps = all.filter((owned) => owned.owners.length > 0 && owned.owners.every((owner) => !owner.sure));
   if (gaps.length === 0) return [];
-  const who = [...new Set(gaps.flatMap((owned) => owned.owners.map((owner) => owner.role)))];
+  const who = [...new Set(gather(gaps, (owned) => owned.owners.map((owner) => owner.role)))];
   return [
     {
       undetermined: true,

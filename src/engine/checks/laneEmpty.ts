@@ -1,3 +1,4 @@
+import { gather } from '../../base/index.ts';
 import { because, datum, fact } from '../because.ts';
 import { gapKey } from '../gaps.ts';
 import type { Gap, Played, PlayedMan } from '../types/index.ts';
@@ -28,8 +29,8 @@ export const laneEmpty = checkOfPlay({
     if (empty.length === inside.length && draft.passCount.rush > 0) {
       return [{ because: fact('nobody rushes inside the tackles'), gaps: inside }];
     }
-    return draft.gaps.flatMap(({ gap }, index): readonly Report[] => {
-      const beside = [draft.gaps[index - 1], draft.gaps[index + 1]].flatMap((each) =>
+    return gather(draft.gaps, ({ gap }, index): readonly Report[] => {
+      const beside = gather([draft.gaps[index - 1], draft.gaps[index + 1]], (each) =>
         each !== undefined && empty.includes(each.gap) ? [each.gap] : [],
       );
       const two = comers(gap).filter((man) => !inConflict(man));

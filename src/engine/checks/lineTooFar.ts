@@ -1,4 +1,4 @@
-import { remembered } from '../../base/index.ts';
+import { gather, remembered } from '../../base/index.ts';
 import { because, datum } from '../because.ts';
 import { gapKey } from '../gaps.ts';
 import { ownGapsOf } from '../combine/compareJobs.ts';
@@ -19,7 +19,7 @@ export const lineTooFar = checkOfPlay({
     'He is cut off by the guard or washed by the tackle before he gets there; align him closer or move him earlier.',
   source: '"Align to Win Part 3", Blitzology, 28 Apr 2019 (two gaps from a 5 is hard); three as the limit: from memory',
   needsSide: true,
-  report: ({ assignments, facts }) => assignments.flatMap((man) => tooFar(man, facts)),
+  report: ({ assignments, facts }) => gather(assignments, (man) => tooFar(man, facts)),
 });
 
 const tooFar = remembered((man: PlayedMan, facts: LookFacts): readonly Report[] => {
@@ -64,5 +64,5 @@ function startGaps(man: Aligned, gaps: readonly GapFact[]): readonly number[] {
   const distances = gaps.map((each) => Math.round(Math.abs(each.x - man.x) * 1000));
   const [nearest = 0, next = nearest] = distances.toSorted((a, b) => a - b);
   const reach = man.technique?.leverage === 'head' ? next : nearest;
-  return distances.flatMap((distance, index) => (distance <= reach ? [index] : []));
+  return gather(distances, (distance, index) => (distance <= reach ? [index] : []));
 }

@@ -1,3 +1,4 @@
+import { gather } from '../../base/index.ts';
 import { because, datum, fact } from '../because.ts';
 import { optionDuties } from '../offence/runs/optionDuties.ts';
 import type { OptionMan } from '../offence/runs/types.ts';
@@ -22,7 +23,7 @@ export const optionUnassigned = checkOfPlay({
   source: '"Teaching Gap Exchanges & Defending the Zone Read", MatchQuarters',
   needsSide: true,
   report: (draft) =>
-    draft.runs.flatMap((run): readonly Report[] => {
+    gather(draft.runs, (run): readonly Report[] => {
       if (run.kind === 'not-here') return CONCEPTS[run.known.concept].outcomes === undefined ? [] : [notHere(run)];
       return run.picture.option === null ? [] : judgeOption(run, draft);
     }),

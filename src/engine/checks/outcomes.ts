@@ -1,4 +1,4 @@
-import { remembered } from '../../base/index.ts';
+import { gather, remembered } from '../../base/index.ts';
 import { ownGapsOf } from '../combine/compareJobs.ts';
 import { passColumn, supportOf } from '../complete/columns.ts';
 import type { Front, PassColumn, Played, PlayedMan, RoleId, RunColumn } from '../types/index.ts';
@@ -72,7 +72,7 @@ export function decisions(draft: Played, inDoubt: readonly RoleId[]): readonly (
     return [0, 1].map((which) => draft.assignments.map((man) => mayPlay(man)[which] ?? man));
   }
   return draft.assignments.reduce<readonly (readonly PlayedMan[])[]>(
-    (all, man) => all.flatMap((men) => mayPlay(man).map((way) => [...men, way])),
+    (all, man) => gather(all, (men) => mayPlay(man).map((way) => [...men, way])),
     [[]],
   );
 }

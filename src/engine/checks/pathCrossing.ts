@@ -1,3 +1,4 @@
+import { gather } from '../../base/index.ts';
 import { because, datum, fact } from '../because.ts';
 import { crossings, goesAfter, movesOfDraft, tenth, turnsOf } from '../move/index.ts';
 import { checkOfPlay, type Report } from './defineCheck.ts';
@@ -16,7 +17,7 @@ export const pathCrossing = checkOfPlay({
   needsSide: true,
   report: (draft) => {
     const turns = turnsOf(draft.assignments);
-    return crossings(movesOfDraft(draft)).flatMap(({ a, b, t }): readonly Report[] => {
+    return gather(crossings(movesOfDraft(draft)), ({ a, b, t }): readonly Report[] => {
       const waits = [goesAfter(turns, a, b), goesAfter(turns, b, a)].filter(Boolean).length;
       if (waits === 1) return [];
       return [

@@ -1,3 +1,4 @@
+import { gather } from '../../base/index.ts';
 import { because, datum, fact } from '../because.ts';
 import type { Played, PlayedMan } from '../types/index.ts';
 import { checkOfPlay, type Report } from './defineCheck.ts';
@@ -12,7 +13,7 @@ export const peelUnconverted = checkOfPlay({
   matters: 'When the edge rusher runs with the back the passer walks out where he was.',
   source: '"Coaching Stress Areas: Double A Gap Mug Cover 1 Peel Blitz", Blitzology, 21 Aug 2020',
   needsSide: true,
-  report: (draft) => draft.assignments.flatMap((man) => judgeMan(man, draft)),
+  report: (draft) => gather(draft.assignments, (man) => judgeMan(man, draft)),
 });
 
 function judgeMan(man: PlayedMan, draft: Played): readonly Report[] {

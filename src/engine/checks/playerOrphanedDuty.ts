@@ -1,3 +1,4 @@
+import { gather } from '../../base/index.ts';
 import { because, datum, fact } from '../because.ts';
 import type { Because, Job, ToldMan } from '../types/index.ts';
 import type { Account } from './account.ts';
@@ -13,7 +14,7 @@ export const playerOrphanedDuty = checkOfTelling({
     '"Building a Better [Zone] Blitz", MatchQuarters; from memory: the three base duties of a man who leaves must be in somebody else\'s row',
   needsSide: true,
   report: ({ assignments }, account) =>
-    assignments.filter(yields).flatMap((man): readonly Report[] => {
+    gather(assignments.filter(yields), (man): readonly Report[] => {
       const given = yieldedJob(man);
       if (given === null) return [];
       const lost = lostDuty(given, man, account);

@@ -1,3 +1,4 @@
+import { gather } from '../../base/index.ts';
 import { because, datum } from '../because.ts';
 import type { ResolvedPressure, RoleId, Telling } from '../types/index.ts';
 import { checkOfTelling, pressuresRun, tieReport, type Report } from './defineCheck.ts';
@@ -18,10 +19,11 @@ export const ruleUnresolved = checkOfTelling({
   needsSide: false,
   report: (draft) => {
     const run = pressuresRun(draft);
-    const men = draft.assignments
-      .filter(({ combined }) => isUnresolved(combined.first) || isUnresolved(combined.second))
-      .flatMap(({ aligned }) => run.flatMap(({ which, pressure }) => unresolved(aligned.role.id, which, pressure)));
-    return [...men, ...run.flatMap(({ which, pressure }) => lost(which, pressure))];
+    const men = gather(
+      draft.assignments.filter(({ combined }) => isUnresolved(combined.first) || isUnresolved(combined.second)),
+      ({ aligned }) => gather(run, ({ which, pressure }) => unresolved(aligned.role.id, which, pressure)),
+    );
+    return [...men, ...gather(run, ({ which, pressure }) => lost(which, pressure))];
   },
 });
 

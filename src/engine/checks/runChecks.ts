@@ -1,3 +1,4 @@
+import { gather } from '../../base/index.ts';
 import type { Undetermined } from '../types/index.ts';
 import { accountOf } from './account.ts';
 import { judgeBy, type Draft, type Judgement } from './defineCheck.ts';
@@ -8,8 +9,8 @@ export function runChecks(draft: Draft): Judgement {
   const account = accountOf(draft);
   const judgements = standardChecks.map((check) => judgeBy(check, draft, account));
   return {
-    findings: judgements.flatMap((each) => each.findings),
-    undetermined: together(judgements.flatMap((each) => each.undetermined)),
+    findings: gather(judgements, (each) => each.findings),
+    undetermined: together(gather(judgements, (each) => each.undetermined)),
   };
 }
 

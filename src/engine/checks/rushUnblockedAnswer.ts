@@ -1,3 +1,4 @@
+import { gather } from '../../base/index.ts';
 import { because, datum, fact } from '../because.ts';
 import { arrival } from '../move/arrival.ts';
 import { movesOfDraft } from '../move/draftMoves.ts';
@@ -16,7 +17,7 @@ export const rushUnblockedAnswer = checkOfPlay({
   source:
     '"Understanding 1/2 Slide Protection", Blitzology, 2 Mar 2010; "Under Pressure: Splitting Seconds", Football Outsiders, 2011; arrival times derived',
   needsSide: true,
-  report: (draft) => draft.protections.flatMap((answer) => reportsOf(answer, draft)),
+  report: (draft) => gather(draft.protections, (answer) => reportsOf(answer, draft)),
 });
 
 function reportsOf(answer: ProtectionAnswer, draft: Played): readonly Report[] {

@@ -1,3 +1,4 @@
+import { gather } from '../../base/index.ts';
 import { because, datum, fact } from '../because.ts';
 import type { SideDecision } from '../types/index.ts';
 import { checkOfTelling, pressuresRun, type Report } from './defineCheck.ts';
@@ -30,6 +31,6 @@ export const sideMotionFlips = checkOfTelling({
         },
       ];
     };
-    return pressuresRun(draft).flatMap(({ which, pressure }) => flips(which, motion[which], pressure.side));
+    return gather(pressuresRun(draft), ({ which, pressure }) => flips(which, motion[which], pressure.side));
   },
 });

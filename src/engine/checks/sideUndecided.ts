@@ -1,3 +1,4 @@
+import { gather } from '../../base/index.ts';
 import { because, datum } from '../because.ts';
 import { checkOfTelling, pressuresRun, type Report } from './defineCheck.ts';
 
@@ -14,7 +15,7 @@ export const sideUndecided = checkOfTelling({
     '"Setting a Strength", The Call Sheet newsletter no. 004; that every basis needs tie-breaks: common practice, no source',
   needsSide: false,
   report: (draft) =>
-    pressuresRun(draft).flatMap(({ which, pressure }): readonly Report[] =>
+    gather(pressuresRun(draft), ({ which, pressure }): readonly Report[] =>
       pressure.side.kind === 'decided'
         ? []
         : [

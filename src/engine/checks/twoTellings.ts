@@ -1,3 +1,4 @@
+import { gather } from '../../base/index.ts';
 import { because, datum, fact } from '../because.ts';
 import { gapsEqual } from '../gaps.ts';
 import { compareJobs, ownGapsOf } from '../combine/compareJobs.ts';
@@ -6,9 +7,11 @@ import type { Report } from './defineCheck.ts';
 
 /** Every man, on the line or off it, whose two tellings ended in that status: who, both jobs, all gaps involved. */
 export function twoTellings(draft: ToldCall, status: CombinedStatus, onTheLine: boolean): readonly Report[] {
-  return draft.assignments
-    .filter(({ aligned, combined }) => combined.status === status && (aligned.role.room === 'line') === onTheLine)
-    .flatMap(({ aligned, combined }): readonly Report[] => {
+  return gather(
+    draft.assignments.filter(
+      ({ aligned, combined }) => combined.status === status && (aligned.role.room === 'line') === onTheLine,
+    ),
+    ({ aligned, combined }): readonly Report[] => {
       const { first, second } = combined;
       if (first?.kind !== 'told' || second?.kind !== 'told') return [];
       return [
@@ -28,13 +31,14 @@ export function twoTellings(draft: ToldCall, status: CombinedStatus, onTheLine: 
           gaps: distinct([...ownGapsOf(first.job), ...ownGapsOf(second.job)]),
         },
       ];
-    });
+    },
+  );
 }
 
 /** Every man, on the line or off it, whom one pressure by itself tells two different things. */
 export function toldTwiceByOne(draft: ToldCall, onTheLine: boolean): readonly Report[] {
   const by = (which: 'first' | 'second', pressure: ResolvedPressure | null): readonly Report[] =>
-    (pressure?.again ?? []).flatMap(({ role, kept, heard }): readonly Report[] => {
+    gather(pressure?.again ?? [], ({ role, kept, heard }): readonly Report[] => {
       const man = draft.assignments.find(({ aligned }) => aligned.role.id === role);
       if (man === undefined || (man.aligned.role.room === 'line') !== onTheLine) return [];
       if (compareJobs(kept, heard) !== 'different') return [];

@@ -1,4 +1,4 @@
-import { remembered } from '../../base/index.ts';
+import { gather, remembered } from '../../base/index.ts';
 import { because, datum, fact } from '../because.ts';
 import type { Coverage, Front, Pressure, Setup, StaffWord } from '../types/index.ts';
 import { checkOfTelling, type Report } from './defineCheck.ts';
@@ -16,7 +16,7 @@ export const wordsTwoMeanings = checkOfTelling({
     const unclear = unclearWords(setup.dictionary);
     if (unclear.length === 0) return [];
     const texts = textsOf(setup);
-    return unclear.flatMap(({ key, entries, meanings }): readonly Report[] => {
+    return gather(unclear, ({ key, entries, meanings }): readonly Report[] => {
       if (!texts.some((text) => uses(text, key))) return [];
       return [
         {
@@ -39,7 +39,7 @@ const unclearWords = remembered((dictionary: readonly StaffWord[]) => {
     const key = plain(entry.word);
     said.set(key, [...(said.get(key) ?? []), entry]);
   }
-  return [...said].flatMap(([key, entries]) => {
+  return gather([...said], ([key, entries]) => {
     const meanings = distinct(entries.map((entry) => entry.meaning.trim()));
     return meanings.length < 2 ? [] : [{ key, entries, meanings }];
   });
@@ -47,7 +47,7 @@ const unclearWords = remembered((dictionary: readonly StaffWord[]) => {
 
 /** Names and tags of everything in this call that a coach says aloud. */
 function textsOf({ first, second, coverage, secondCoverage, front }: Setup): readonly string[] {
-  return [first, second, coverage, secondCoverage, front].flatMap((each) => (each === null ? [] : saidOf(each)));
+  return gather([first, second, coverage, secondCoverage, front], (each) => (each === null ? [] : saidOf(each)));
 }
 
 const saidOf = remembered((part: Pressure | Coverage | Front): readonly string[] =>

@@ -1,3 +1,4 @@
+import { gather } from '../../base/index.ts';
 import { because, datum, fact } from '../because.ts';
 import { BASES } from '../vocabulary.ts';
 import type { Combined, Role, Telling } from '../types/index.ts';
@@ -24,7 +25,7 @@ function settle(compared: Compared): Combined {
   const standing = from === 'first' ? first : from === 'second' ? second : null;
   return {
     ...compared,
-    torn: status === 'conflict' ? [first, second].flatMap((each) => (each?.kind === 'told' ? [each.job] : [])) : [],
+    torn: status === 'conflict' ? gather([first, second], (each) => (each?.kind === 'told' ? [each.job] : [])) : [],
     sure: status !== 'conflict' && status !== 'unresolved',
     byShell: standing?.kind === 'told' && standing.basis === 'coverage',
   };
@@ -48,7 +49,7 @@ function compare(role: Role, first: Telling | null, second: Telling | null): Com
 }
 
 function unresolved(role: Role, first: Telling | null, second: Telling | null): Compared {
-  const reasons = [first, second].flatMap((each) => (each?.kind === 'unresolved' ? [each.because] : []));
+  const reasons = gather([first, second], (each) => (each?.kind === 'unresolved' ? [each.because] : []));
   const told = [first, second].find((each): each is Told => each?.kind === 'told');
   return {
     role,

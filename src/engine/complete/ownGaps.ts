@@ -1,4 +1,4 @@
-import { compareBy, remembered } from '../../base/index.ts';
+import { compareBy, gather, remembered } from '../../base/index.ts';
 import { because, datum, fact } from '../because.ts';
 import { ownGapsOf } from '../combine/compareJobs.ts';
 import { gapsEqual } from '../gaps.ts';
@@ -58,8 +58,8 @@ export function ownGaps(men: readonly Man[], facts: LookFacts, lean: Side): read
     for (const { gap, owner } of sentTo(man)) give(gap, owner);
   }
   const open = openGaps(facts, owners, lean);
-  const free = men.flatMap((man) => freeMan(man, facts) ?? []).sort(naturalOrder(lean));
-  const slots = free.flatMap((each) => (each.twoGaps ? [each, each] : [each]));
+  const free = gather(men, (man) => freeMan(man, facts) ?? []).sort(naturalOrder(lean));
+  const slots = gather(free, (each) => (each.twoGaps ? [each, each] : [each]));
   const matching = matchSeekers(
     open.length,
     slots.map((slot) => seekerOf(slot, open)),
@@ -82,8 +82,8 @@ export function ownGaps(men: readonly Man[], facts: LookFacts, lean: Side): read
         proof === undefined
           ? null
           : {
-              gaps: proof.items.flatMap((each) => open[each]?.gap ?? []),
-              reachable: uniqueRoles(proof.seekers.flatMap((each) => slots[each]?.man.aligned.role.id ?? [])),
+              gaps: gather(proof.items, (each) => open[each]?.gap ?? []),
+              reachable: uniqueRoles(gather(proof.seekers, (each) => slots[each]?.man.aligned.role.id ?? [])),
             },
     };
   });
@@ -111,9 +111,9 @@ const sentTo = remembered((man: Man): readonly { readonly gap: Gap; readonly own
   };
   if (combined.torn.length > 0) {
     // Both may send him to one gap, by different work: he is there once.
-    return combined.torn
-      .flatMap((job) => sent(job, false))
-      .filter(({ gap }, index, all) => all.findIndex((other) => gapsEqual(other.gap, gap)) === index);
+    return gather(combined.torn, (job) => sent(job, false)).filter(
+      ({ gap }, index, all) => all.findIndex((other) => gapsEqual(other.gap, gap)) === index,
+    );
   }
   return combined.job === null ? [] : sent(combined.job, true);
 });

@@ -1,4 +1,4 @@
-import { compareBy, remembered } from '../../base/index.ts';
+import { compareBy, gather, remembered } from '../../base/index.ts';
 import { because, datum, fact } from '../because.ts';
 import { matchSeekers, type Seeker } from '../complete/matchGaps.ts';
 import type { Side, Zone } from '../vocabulary.ts';
@@ -155,8 +155,8 @@ export function answerReceivers(assignments: readonly PlayedMan[], facts: LookFa
         told !== undefined || zone !== undefined
           ? null
           : {
-              players: (proof?.items ?? []).flatMap((item) => open[item]?.player ?? []),
-              reachable: (proof?.seekers ?? []).flatMap((each) => men[each]?.aligned.role.id ?? []),
+              players: gather(proof?.items ?? [], (item) => open[item]?.player ?? []),
+              reachable: gather(proof?.seekers ?? [], (each) => men[each]?.aligned.role.id ?? []),
             },
     };
   });

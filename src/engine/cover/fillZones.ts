@@ -1,4 +1,4 @@
-import { compareBy, remembered } from '../../base/index.ts';
+import { compareBy, gather, remembered } from '../../base/index.ts';
 import { because, datum, fact } from '../because.ts';
 import { matchSeekers, type Seeker } from '../complete/matchGaps.ts';
 import type { Man } from '../complete/ownGaps.ts';
@@ -66,7 +66,7 @@ export function fillZones<Known extends Settled>(
     const man = kept.get(index) ?? taken.get(index) ?? null;
     const how = man === null ? null : dropsTo(man, need) ? 'told' : 'filled';
     const proof = matching.proofs.get(open.indexOf(index));
-    const reachable = proof?.seekers.flatMap((each) => free[each]?.aligned.role.id ?? []) ?? [];
+    const reachable = gather(proof?.seekers ?? [], (each) => free[each]?.aligned.role.id ?? []);
     return {
       zone: need.zone,
       side: need.side,
@@ -77,7 +77,7 @@ export function fillZones<Known extends Settled>(
     };
   });
   const moves = new Map<Man, Need>(
-    [...taken].flatMap(([item, man]) => {
+    gather([...taken], ([item, man]) => {
       const need = needs[item];
       return need === undefined || dropsTo(man, need) ? [] : [[man, need] as const];
     }),
@@ -141,7 +141,7 @@ function needsHere(coverage: Coverage, callSide: Side, facts: LookFacts, men: re
     let found: readonly RoleId[] | null = null;
     const find = (): readonly RoleId[] => {
       const standing = (aligned ??= new Map(men.map((man) => [man.aligned.role.id, man.aligned])));
-      return takers.flatMap((who) => {
+      return gather(takers, (who) => {
         const man = findWho(who, callSide, standing);
         return man.ok ? [man.value] : [];
       });
@@ -153,7 +153,7 @@ function needsHere(coverage: Coverage, callSide: Side, facts: LookFacts, men: re
 /** The zones a shell needs in this look, and by what names its rules call those who may take them. */
 const zonesHere = remembered((coverage: Coverage, callSide: Side, facts: LookFacts): readonly ZoneHere[] => {
   const context = { facts, callSide, mySide: null };
-  return coverage.needs.flatMap((need): readonly ZoneHere[] => {
+  return gather(coverage.needs, (need): readonly ZoneHere[] => {
     if (!allHold(need.when, context)) return [];
     if (need.side === 'middle') return [{ zone: need.zone, side: need.side, takers: need.takers }];
     const side = findSide(need.side, context);

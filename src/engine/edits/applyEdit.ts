@@ -1,4 +1,4 @@
-import { assertNever, ok, refused, type Result } from '../../base/index.ts';
+import { assertNever, gather, ok, refused, type Result } from '../../base/index.ts';
 import { because, datum, fact } from '../because.ts';
 import { ruleNames } from '../notation/names.ts';
 import type { Because, Coverage, Front, LookTest, Pressure, Setup, TellCase, Who } from '../types/index.ts';
@@ -15,7 +15,10 @@ export function sameWho(a: Who, b: Who): boolean {
 
 /** Everything a pressure tells the man it names so, as one list: the first case that holds is his. */
 export function casesOf(pressure: Pressure, who: Who): readonly TellCase[] {
-  return pressure.tells.filter((tell) => sameWho(tell.who, who)).flatMap((tell) => tell.cases);
+  return gather(
+    pressure.tells.filter((tell) => sameWho(tell.who, who)),
+    (tell) => tell.cases,
+  );
 }
 
 /** The pressure with that man's cases put in the place of the ones he had; none: he is told nothing. */

@@ -1,3 +1,4 @@
+import { gather } from '../../base/index.ts';
 import { analyse } from '../analyse.ts';
 import { because, datum, fact } from '../because.ts';
 import type { Analysis, Because, Finding } from '../types/index.ts';
@@ -62,10 +63,11 @@ export function suggestionsFor(finding: Finding, analysis: Analysis, library: Li
 /** The edits worth trying on any stop of these analyses, smallest first, each once: what `mend` is given to search. */
 export function mendingEdits(analyses: readonly Analysis[], library: Library): readonly Edit[] {
   return smallestFirst(
-    analyses.flatMap((analysis) =>
-      standing(analysis)
-        .filter((finding) => finding.severity === 'stop')
-        .flatMap((finding) => candidatesFor(finding, analysis, library).edits),
+    gather(analyses, (analysis) =>
+      gather(
+        standing(analysis).filter((finding) => finding.severity === 'stop'),
+        (finding) => candidatesFor(finding, analysis, library).edits,
+      ),
     ),
   );
 }

@@ -1,3 +1,4 @@
+import { gather } from '../../base/index.ts';
 import { SIDES, type Side } from '../vocabulary.ts';
 import type { LookFacts, OffencePlayer, PlayerId, Point, ReceiverFact, RoleId, Yards } from '../types/index.ts';
 import { LEVERAGE_OFFSET, RECEIVER_OFFSET } from '../align/spots.ts';
@@ -81,7 +82,7 @@ export function defenceLandmarks(
 ): readonly Landmark[] {
   return [
     ...shades(facts),
-    ...facts.receivers.flatMap((receiver) => onReceiver(receiver, facts)),
+    ...gather(facts.receivers, (receiver) => onReceiver(receiver, facts)),
     ...fieldLines(marks),
     ...DEFENCE_DEPTHS.map((yards): Landmark => ({ axis: 'y', at: yards, what: { kind: 'depth', yards } })),
     ...levels(mates),
@@ -98,7 +99,7 @@ export function offenceLandmarks(
   return [
     ...lineSplits(player, facts),
     ...fieldLines(marks),
-    ...mates.flatMap(({ mate, at }) => asWide(mate, at)),
+    ...gather(mates, ({ mate, at }) => asWide(mate, at)),
     ...PLACES_OF[player.kind].map((place): Landmark => ({
       axis: 'y',
       at: -OFFENCE_DEPTHS[place],
@@ -120,9 +121,9 @@ const PLACES_OF: Readonly<Record<OffencePlayer['kind'], readonly OffencePlace[]>
 /** Every shade of every man of the surface, each spot once: outside the guard is inside the tackle at usual splits. */
 function shades(facts: LookFacts): readonly Landmark[] {
   const seen = new Set<number>();
-  return SIDES.flatMap((side) =>
-    facts.surface[side].flatMap(({ x }) =>
-      Object.values(LEVERAGE_OFFSET).flatMap((offset): readonly Landmark[] => {
+  return gather(SIDES, (side) =>
+    gather(facts.surface[side], ({ x }) =>
+      gather(Object.values(LEVERAGE_OFFSET), (offset): readonly Landmark[] => {
         const at = x + offset * signOf(side);
         const inches = Math.round(at * 36);
         // What is across the ball belongs to the other side.
@@ -163,14 +164,14 @@ function fieldLines(marks: FieldMarks): readonly Landmark[] {
 
 /** One split outside the last man of each side, and the middle between any two who leave room for one. */
 function lineSplits(player: OffencePlayer, facts: LookFacts): readonly Landmark[] {
-  return SIDES.flatMap((side): readonly Landmark[] => {
+  return gather(SIDES, (side): readonly Landmark[] => {
     const bodies = facts.surface[side].filter((body) => body.player !== player.id);
     const outward = bodies.map((body): Landmark => ({
       axis: 'x',
       at: body.x + LINE_SPLIT * signOf(side),
       what: { kind: 'split', outside: body.player },
     }));
-    const between = bodies.slice(1).flatMap((body, index): readonly Landmark[] => {
+    const between = gather(bodies.slice(1), (body, index): readonly Landmark[] => {
       const inner = bodies[index];
       if (inner === undefined || Math.abs(body.x - inner.x) < LINE_SPLIT * 1.5) return [];
       const players = [inner.player, body.player] as const;

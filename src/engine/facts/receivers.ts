@@ -1,4 +1,4 @@
-import { compareBy } from '../../base/index.ts';
+import { compareBy, gather } from '../../base/index.ts';
 import { SIDES } from '../vocabulary.ts';
 import type { BackFact, OffencePlayer, PlayerId, ReceiverFact, SurfaceBody, Yards } from '../types/index.ts';
 import { depthOf, isOnLine } from './surface.ts';
@@ -54,7 +54,7 @@ export function readReceivers(players: readonly OffencePlayer[], surfaces: Surfa
   const onLine = players.filter(isOnLine);
   const attached = new Set<PlayerId>([...surfaces.left, ...surfaces.right].map((body) => body.player));
   const candidates = players.filter((player) => canCarry(player) && !inBackfield(player, surfaces));
-  return SIDES.flatMap((side) => {
+  return gather(SIDES, (side) => {
     const sign = side === 'right' ? 1 : -1;
     const outsideIn = candidates
       .filter((player) => (side === 'right' ? player.x >= 0 : player.x < 0))

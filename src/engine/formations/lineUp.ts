@@ -1,3 +1,4 @@
+import { gather } from '../../base/index.ts';
 import { LINE_SPLIT, OFFENCE_DEPTHS } from '../facts/landmarks.ts';
 import { mirrorX } from '../mirror.ts';
 import { asPlayerId } from '../types/ids.ts';
@@ -73,7 +74,7 @@ function skill({ backs, tightEnds }: Personnel): readonly Skill[] {
     'tight-end': tightEnds,
     receiver: 5 - backs - tightEnds,
   };
-  return (['back', 'tight-end', 'receiver'] as const).flatMap((kind) =>
+  return gather(['back', 'tight-end', 'receiver'] as const, (kind) =>
     LETTERS[kind].slice(0, Math.max(counts[kind], 0)).map((letter) => ({ kind, letter })),
   );
 }

@@ -1,4 +1,4 @@
-import { remembered } from '../../base/index.ts';
+import { gather, remembered } from '../../base/index.ts';
 import { fieldAt } from '../facts/field.ts';
 import { gapKey, gapsEqual } from '../gaps.ts';
 import type { Aligned, PlayedMan, Gap, LookFacts, RoleId } from '../types/index.ts';
@@ -62,7 +62,7 @@ function inTurn(
   before: readonly RoleId[],
 ): Move {
   const mine = turns.filter(({ role, first }) => role === move.role && first !== role && !before.includes(first));
-  const firsts = mine.flatMap(({ first }) => {
+  const firsts = gather(mine, ({ first }) => {
     const found = byRole.get(first);
     return found === undefined ? [] : [inTurn(found, byRole, turns, [...before, move.role])];
   });
@@ -123,7 +123,7 @@ interface Timing {
 
 function timingOf(input: MoveInput): Timing {
   const { facts, assignments, level, spot, speeds = SPEED_MODELS[level] } = input;
-  const runners = assignments.flatMap((assignment) => runnerOf(assignment) ?? []);
+  const runners = gather(assignments, (assignment) => runnerOf(assignment) ?? []);
   const manAt = (role: RoleId): Aligned | null =>
     assignments.find(({ aligned }) => aligned.role.id === role)?.aligned ?? null;
   return {
@@ -259,7 +259,7 @@ function wayOf({ ground, together }: Timing, runner: Runner): Way | null {
   const { job } = runner;
   if (job.kind === 'drop' || job.kind === 'man' || job.kind === 'spy' || job.manner !== 'two-gap') return first;
   const [start] = first.points;
-  const ends = ways.flatMap(({ points }) => points.at(-1) ?? []);
+  const ends = gather(ways, ({ points }) => points.at(-1) ?? []);
   if (start === undefined || ends.length === 0) return first;
   const middle = ends.reduce((sum, { x }) => sum + x, 0) / ends.length;
   return { ...first, gap: null, points: [start, { x: middle, y: ends[0]?.y ?? 0 }] };

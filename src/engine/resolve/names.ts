@@ -1,4 +1,4 @@
-import { compareBy, ok, refused, type Result } from '../../base/index.ts';
+import { compareBy, gather, ok, refused, type Result } from '../../base/index.ts';
 import { because, datum, fact } from '../because.ts';
 import { gapsEqual } from '../gaps.ts';
 import { GAP_LETTERS, type BodyName, type Side } from '../vocabulary.ts';
@@ -104,7 +104,7 @@ export function findGaps(refs: readonly GapRef[], context: NameContext): Found<r
 /** Those of the gaps that exist in this look, each once; for lists of gaps a man may fit, where a missing one is no fault. */
 export function gapsThatExist(refs: readonly GapRef[], context: NameContext): readonly Gap[] {
   return eachOnce(
-    refs.flatMap((ref) => {
+    gather(refs, (ref) => {
       const gap = findGap(ref, context);
       return gap.ok ? [gap.value] : [];
     }),

@@ -1,4 +1,4 @@
-import { compareBy } from '../../base/index.ts';
+import { compareBy, gather } from '../../base/index.ts';
 import { arrival } from '../move/arrival.ts';
 import { toward } from '../move/geometry/points.ts';
 import { dropping, runIn } from '../move/speed.ts';
@@ -20,7 +20,7 @@ export function passPlay(analysis: Analysis, against: Against, moves: readonly M
     return { defence: shortOfPasser(moves, spot), offence: dropped, moments };
   }
   const { picture } = answer;
-  const met = picture.blocks.flatMap((block) => metBy(analysis, block, moves));
+  const met = gather(picture.blocks, (block) => metBy(analysis, block, moves));
   const free = spot === null ? [] : freeOf(picture, moves, spot);
   const thrown = picture.hot === null ? THROW_TIMES['five-step'] : THROW_TIMES.quick;
   return {
@@ -63,12 +63,10 @@ function dropTrack(analysis: Analysis, spot: Point | null): ReadonlyMap<PlayerId
 
 /** Where no protection is told: the first who would be at the passer if nobody blocked him. */
 function firstThere(moves: readonly Move[], spot: Point): readonly Moment[] {
-  const [first] = moves
-    .flatMap((move) => {
-      const t = arrival(move, spot);
-      return t === null ? [] : [{ role: move.role, t }];
-    })
-    .toSorted(compareBy(({ t }) => t));
+  const [first] = gather(moves, (move) => {
+    const t = arrival(move, spot);
+    return t === null ? [] : [{ role: move.role, t }];
+  }).toSorted(compareBy(({ t }) => t));
   return first === undefined ? [] : [{ kind: 'at-passer', ...first, free: false, thrown: false }];
 }
 
@@ -100,7 +98,7 @@ interface Free {
 
 /** Whom nobody blocks, on his way from his gap to the passer: he is there when the engine says so everywhere else. */
 function freeOf({ unblocked }: ProtectionPicture, moves: readonly Move[], spot: Point): readonly Free[] {
-  return unblocked.flatMap(({ rusher }) => {
+  return gather(unblocked, ({ rusher }) => {
     const move = moves.find(({ role }) => role === rusher);
     const t = move === undefined ? null : arrival(move, spot);
     if (move === undefined || t === null) return [];

@@ -1,3 +1,4 @@
+import { gather } from '../../base/index.ts';
 import { signOf } from '../facts/surface.ts';
 import { gapsEqual } from '../gaps.ts';
 import { READ_TIME, SPEED_MODELS } from '../move/speed.ts';
@@ -30,7 +31,7 @@ export function runPlay(
   if (answer?.kind !== 'answered') return { defence: new Map(), offence: new Map(), moments: [] };
   const ball = ballTracks(analysis, answer);
   const opens = openTracks(analysis, answer);
-  const fitters = moves.flatMap((move) => fitTrack(analysis, answer, move));
+  const fitters = gather(moves, (move) => fitTrack(analysis, answer, move));
   const carried = ball.find(({ carries }) => carries);
   return {
     defence: new Map(fitters.map(({ role, path }) => [role, path])),
@@ -74,7 +75,7 @@ interface OpenTrack {
 
 function openTracks(analysis: Analysis, { picture }: AnsweredRun): readonly OpenTrack[] {
   const made = picture.floating.filter(({ kind }) => kind === 'puller' || kind === 'lead');
-  return made.flatMap((floating): readonly OpenTrack[] => {
+  return gather(made, (floating): readonly OpenTrack[] => {
     const man = analysis.facts.players.get(floating.player);
     if (man === undefined) return [];
     const path = through(pullPoints(man, floating), offencePace(analysis, man));

@@ -1,4 +1,4 @@
-import { compareBy } from '../../base/index.ts';
+import { compareBy, gather } from '../../base/index.ts';
 import { gapsEqual } from '../gaps.ts';
 import { errandOf } from '../move/errands.ts';
 import { movesOfDraft } from '../move/draftMoves.ts';
@@ -31,7 +31,7 @@ export function walkThrough(analysis: Analysis, asked: Against): WalkThrough {
     against.kind === 'run'
       ? movesOf({ facts, assignments: men, level: setup.level, spot: setup.spot })
       : movesOfDraft(analysis);
-  const exact = men.flatMap((man, index) => fillsOf(analysis, man, moves[index]));
+  const exact = gather(men, (man, index) => fillsOf(analysis, man, moves[index]));
   const play = against.kind === 'run' ? runPlay(analysis, against, moves, exact) : passPlay(analysis, against, moves);
   const fills = exact.map((fill) => ({ ...fill, t: tenth(fill.t) }));
   const moments = [...fillMoments(exact), ...play.moments]
@@ -88,7 +88,7 @@ function fillsOf({ gaps }: Analysis, man: Assignment, move: Move | undefined): r
 /** One moment for a man, whether he is then in one gap or plays two. */
 function fillMoments(fills: readonly GapFill[]): readonly Moment[] {
   const roles = [...new Set(fills.map(({ role }) => role))];
-  return roles.flatMap((role): readonly Moment[] => {
+  return gather(roles, (role): readonly Moment[] => {
     const his = fills.filter((fill) => fill.role === role);
     const [first] = his;
     return first === undefined ? [] : [{ kind: 'in-gap', t: first.t, role, gaps: his.map(({ gap }) => gap) }];

@@ -1,3 +1,4 @@
+import { gather } from '../../../base/index.ts';
 import type { SideStep } from '../../types/index.ts';
 import { STRENGTHS } from '../../vocabulary.ts';
 import type { Bench } from '../bench.ts';
@@ -16,7 +17,7 @@ export function tieBreaks(bench: Bench): readonly Edit[] {
     { kind: 'fixed', side: 'right' },
     { kind: 'fixed', side: 'left' },
   ];
-  return halvesOf(bench).flatMap((which): readonly Edit[] => {
+  return gather(halvesOf(bench), (which): readonly Edit[] => {
     const pressure = setup[which];
     const ownRule = which === 'first' || setup.turn === 'own';
     if (pressure === null || !ownRule || bench.sideOf(which) !== null) return [];

@@ -1,3 +1,4 @@
+import { gather } from '../../../base/index.ts';
 import type { Library } from '../library.ts';
 import type { Bench } from '../bench.ts';
 import type { Edit, Half } from '../edit.ts';
@@ -31,7 +32,7 @@ export function shells({ shell }: Bench, { coverages }: Library): readonly Edit[
 export function leaveOuts(bench: Bench): readonly Edit[] {
   const { setup } = bench.analysis;
   const { id, name } = setup.look;
-  return halvesOf(bench).flatMap((which): readonly Edit[] => {
+  return gather(halvesOf(bench), (which): readonly Edit[] => {
     const pressure = setup[which]?.id;
     return pressure === undefined ? [] : [{ kind: 'leave-out', which, pressure, look: { id, name } }];
   });

@@ -1,4 +1,4 @@
-import { compareBy } from '../../../base/index.ts';
+import { compareBy, gather } from '../../../base/index.ts';
 import { gapKey, gapsEqual } from '../../gaps.ts';
 import { gapsThatExist } from '../../resolve/names.ts';
 import type { Assignment, Gap, RoleId, RuleJob } from '../../types/index.ts';
@@ -22,7 +22,7 @@ export function linemenOf(bench: Bench, gaps: readonly Gap[]): readonly RoleId[]
 
 /** What would bring those men back to the gaps they left. */
 export function backToTheirGaps(bench: Bench, gaps: readonly Gap[]): readonly Edit[] {
-  return linemenOf(bench, gaps).flatMap((role) => settle(bench, role));
+  return gather(linemenOf(bench, gaps), (role) => settle(bench, role));
 }
 
 /** Send him to that gap instead, by the same work; a man who two-gaps keeps his two. */
@@ -64,10 +64,11 @@ const CONTAIN_FROM = GAP_LETTERS.indexOf('B');
 
 /** A rusher of that side keeps the passer inside, the outermost first; not `except`. */
 export function containing(bench: Bench, side: Side, except: RoleId | null = null): readonly Edit[] {
-  return outsideIn(bench, side)
-    .filter((man) => outness(man, side) >= CONTAIN_FROM)
-    .filter(({ pass, aligned }) => pass.kind === 'rush' && aligned.role.id !== except)
-    .flatMap(({ aligned, run }): readonly Edit[] => {
+  return gather(
+    outsideIn(bench, side)
+      .filter((man) => outness(man, side) >= CONTAIN_FROM)
+      .filter(({ pass, aligned }) => pass.kind === 'rush' && aligned.role.id !== except),
+    ({ aligned, run }): readonly Edit[] => {
       const role = aligned.role.id;
       const [gap] = run.gaps.filter((each) => each.side === side);
       if (gap === undefined) return [];
@@ -83,7 +84,8 @@ export function containing(bench: Bench, side: Side, except: RoleId | null = nul
           order: null,
         })),
       ];
-    });
+    },
+  );
 }
 
 function toldAnewIfUntold(bench: Bench, role: RoleId, jobOf: (callSide: Side) => RuleJob): readonly Edit[] {

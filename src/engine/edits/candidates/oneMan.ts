@@ -1,3 +1,4 @@
+import { gather } from '../../../base/index.ts';
 import type { RoleId, RuleJob } from '../../types/index.ts';
 import { nameOf, type Bench, type TellInForce } from '../bench.ts';
 import type { Edit, Half, SurfaceTest, Told } from '../edit.ts';
@@ -14,12 +15,12 @@ function told({ basis, job, preSnap }: Told): Told {
 
 /** Each half that tells him something here, the second first. */
 function tellsOf(bench: Bench, role: RoleId): readonly TellInForce[] {
-  return halvesOf(bench).flatMap((which) => bench.tellInForce(which, role) ?? []);
+  return gather(halvesOf(bench), (which) => bench.tellInForce(which, role) ?? []);
 }
 
 /** Tell him in one pressure what the other tells him. */
 export function likeTheOther(bench: Bench, role: RoleId): readonly Edit[] {
-  return tellsOf(bench, role).flatMap(({ which, pressure, who }): readonly Edit[] => {
+  return gather(tellsOf(bench, role), ({ which, pressure, who }): readonly Edit[] => {
     const other = bench.otherTells(which, role);
     if (other === null) return [];
     return [{ kind: 'job', which, pressure: pressure.id, who, to: { kind: 'other', cases: other.cases } }];
@@ -50,7 +51,7 @@ function surfaceHere(bench: Bench, which: Half, role: RoleId): SurfaceTest | nul
 
 /** On the surface he has here, tell him in one pressure what the other tells him, or nothing. */
 export function onThisSurface(bench: Bench, role: RoleId): readonly Edit[] {
-  return tellsOf(bench, role).flatMap(({ which, pressure, who }): readonly Edit[] => {
+  return gather(tellsOf(bench, role), ({ which, pressure, who }): readonly Edit[] => {
     const surface = surfaceHere(bench, which, role);
     if (surface === null) return [];
     const other = bench.otherTells(which, role);
@@ -82,7 +83,7 @@ export function toldOtherwise(
   role: RoleId,
   change: (now: Told, which: Half) => Told | null,
 ): readonly Edit[] {
-  return tellsOf(bench, role).flatMap((tell): readonly Edit[] => {
+  return gather(tellsOf(bench, role), (tell): readonly Edit[] => {
     const { which, pressure, who } = tell;
     const now = told(tell.now);
     const changed = change(now, which);

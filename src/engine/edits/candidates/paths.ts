@@ -1,3 +1,4 @@
+import { gather } from '../../../base/index.ts';
 import { movesOfDraft } from '../../move/index.ts';
 import type { Assignment, Finding, Point, RoleId, RuleJob, Yards } from '../../types/index.ts';
 import { nameOf, type Bench } from '../bench.ts';
@@ -18,8 +19,8 @@ export function meetingApart(finding: Finding, bench: Bench, library: Library): 
   return [
     ...turns(bench),
     ...swap(bench),
-    ...(['second', 'first', null] as const).flatMap((turn) => men.flatMap((role) => ordered(bench, role, men, turn))),
-    ...men.flatMap((role) => toldNothing(bench, role)),
+    ...gather(['second', 'first', null] as const, (turn) => gather(men, (role) => ordered(bench, role, men, turn))),
+    ...gather(men, (role) => toldNothing(bench, role)),
     ...shells(bench, library),
     ...leaveOuts(bench),
   ];
@@ -52,8 +53,8 @@ export function nearerToJob(finding: Finding, bench: Bench, library: Library): r
   return [
     ...turns(bench),
     ...swap(bench),
-    ...men.flatMap((role) => [...startsNearer(bench, role), ...creepsUp(bench, role)]),
-    ...men.flatMap((role) => [...settle(bench, role), ...takenOver(bench, role)]),
+    ...gather(men, (role) => [...startsNearer(bench, role), ...creepsUp(bench, role)]),
+    ...gather(men, (role) => [...settle(bench, role), ...takenOver(bench, role)]),
     ...shells(bench, library),
     ...leaveOuts(bench),
   ];
@@ -82,10 +83,14 @@ function placeOfJob(bench: Bench, { aligned, pass }: Assignment): Point | null {
 /** The pressure that sends him has him up before the snap. */
 function creepsUp(bench: Bench, role: RoleId): readonly Edit[] {
   const depth = bench.aligned.get(role)?.y ?? 0;
-  return CREPT_UP.filter((up) => up < depth).flatMap((up) =>
-    toldOtherwise(bench, role, (now) =>
-      now.job.kind === 'rush' || now.job.kind === 'contain' ? { ...now, preSnap: { kind: 'depth', depth: up } } : null,
-    ),
+  return gather(
+    CREPT_UP.filter((up) => up < depth),
+    (up) =>
+      toldOtherwise(bench, role, (now) =>
+        now.job.kind === 'rush' || now.job.kind === 'contain'
+          ? { ...now, preSnap: { kind: 'depth', depth: up } }
+          : null,
+      ),
   );
 }
 

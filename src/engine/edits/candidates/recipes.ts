@@ -1,3 +1,4 @@
+import { gather } from '../../../base/index.ts';
 import { fact } from '../../because.ts';
 import type { Assignment, Because, Finding, Gap, PlayerId } from '../../types/index.ts';
 import { SIDES, type Side } from '../../vocabulary.ts';
@@ -32,7 +33,7 @@ const sidesOf = (finding: Finding): readonly Side[] =>
 
 const twoTellings = edits((finding, bench, library) => [
   ...turns(bench),
-  ...menOf(finding, bench).flatMap((role) => settle(bench, role)),
+  ...gather(menOf(finding, bench), (role) => settle(bench, role)),
   // The shell counts as what the first pressure tells: another shell may leave him alone.
   ...(menOf(finding, bench).some((role) => toldByShell(bench, role)) ? shells(bench, library) : []),
   ...leaveOuts(bench),
@@ -50,7 +51,7 @@ const openOn = (bench: Bench, side: Side): readonly Gap[] =>
 /** Linemen back to these gaps, or somebody who is free into them. */
 const filled = (bench: Bench, gaps: readonly Gap[]): readonly Edit[] => [
   ...edges.backToTheirGaps(bench, gaps),
-  ...bench.gapsInOrder(gaps).flatMap((gap) => duties.fitDuties(bench, gap)),
+  ...gather(bench.gapsInOrder(gaps), (gap) => duties.fitDuties(bench, gap)),
 ];
 
 const openGaps = edits((finding, bench, library) => [
@@ -64,8 +65,8 @@ const doubledGap = edits((finding, bench, library) => {
   const [, ...thin] = finding.gaps;
   return [
     ...turns(bench),
-    ...menOf(finding, bench).flatMap((role) => [
-      ...edges.nearGaps(bench, role, thin).flatMap((gap) => edges.sentTo(bench, role, gap)),
+    ...gather(menOf(finding, bench), (role) => [
+      ...gather(edges.nearGaps(bench, role, thin), (gap) => edges.sentTo(bench, role, gap)),
       ...settle(bench, role),
     ]),
     ...shells(bench, library),
@@ -81,7 +82,7 @@ const orphaned = edits((finding, bench, library) => {
     ...swap(bench),
     ...(lost === null ? [] : duties.zoneDuties(bench, lost.zone, lost.side, lost.run.support)),
     ...(lost?.run.support === 'force' && lost.side !== 'middle' ? duties.forceDuties(bench, lost.side) : []),
-    ...menOf(finding, bench).flatMap((role) => settle(bench, role)),
+    ...gather(menOf(finding, bench), (role) => settle(bench, role)),
     ...shells(bench, library),
     ...leaveOuts(bench),
   ];
@@ -90,12 +91,9 @@ const orphaned = edits((finding, bench, library) => {
 const noForce = edits((finding, bench, library) => [
   ...turns(bench),
   ...swap(bench),
-  ...sidesOf(finding).flatMap((side) => [
+  ...gather(sidesOf(finding), (side) => [
     ...duties.forceDuties(bench, side),
-    ...edges
-      .outsideIn(bench, side)
-      .slice(0, 1)
-      .flatMap((man) => edges.edgePlayed(bench, man.aligned.role.id, 'box')),
+    ...gather(edges.outsideIn(bench, side).slice(0, 1), (man) => edges.edgePlayed(bench, man.aligned.role.id, 'box')),
   ]),
   ...shells(bench, library),
   ...leaveOuts(bench),
@@ -104,7 +102,7 @@ const noForce = edits((finding, bench, library) => [
 const twoForce = edits((finding, bench, library) => [
   ...turns(bench),
   ...swap(bench),
-  ...menOf(finding, bench).flatMap((role) => [
+  ...gather(menOf(finding, bench), (role) => [
     ...duties.shellRetold(bench, role, duties.notForce),
     ...settle(bench, role),
   ]),
@@ -115,22 +113,23 @@ const twoForce = edits((finding, bench, library) => [
 const edge = edits((finding, bench, library) => [
   ...turns(bench),
   ...swap(bench),
-  ...menOf(finding, bench).flatMap((role) =>
-    (['box', 'spill', null] as const).flatMap((play) => edges.edgePlayed(bench, role, play)),
+  ...gather(menOf(finding, bench), (role) =>
+    gather(['box', 'spill', null] as const, (play) => edges.edgePlayed(bench, role, play)),
   ),
-  ...sidesOf(finding).flatMap((side) => [...duties.forceDuties(bench, side), ...filled(bench, openOn(bench, side))]),
-  ...menOf(finding, bench).flatMap((role) => toldNothing(bench, role)),
+  ...gather(sidesOf(finding), (side) => [...duties.forceDuties(bench, side), ...filled(bench, openOn(bench, side))]),
+  ...gather(menOf(finding, bench), (role) => toldNothing(bench, role)),
   ...shells(bench, library),
   ...leaveOuts(bench),
 ]);
 
 const noContain = edits((finding, bench, library) => [
   ...turns(bench),
-  ...sidesOf(finding).flatMap((side) => [
+  ...gather(sidesOf(finding), (side) => [
     ...edges.containing(bench, side),
-    ...bench.men
-      .filter(({ aligned }) => aligned.role.room === 'line' && aligned.place === side)
-      .flatMap(({ aligned }) => toldNothing(bench, aligned.role.id)),
+    ...gather(
+      bench.men.filter(({ aligned }) => aligned.role.room === 'line' && aligned.place === side),
+      ({ aligned }) => toldNothing(bench, aligned.role.id),
+    ),
   ]),
   ...shells(bench, library),
   ...leaveOuts(bench),
@@ -138,9 +137,9 @@ const noContain = edits((finding, bench, library) => [
 
 const peel = edits((finding, bench) => [
   ...turns(bench),
-  ...menOf(finding, bench).flatMap((role) => [
+  ...gather(menOf(finding, bench), (role) => [
     ...edges.withoutPeel(bench, role),
-    ...sidesOf(finding).flatMap((side) => edges.containing(bench, side, role)),
+    ...gather(sidesOf(finding), (side) => edges.containing(bench, side, role)),
   ]),
   ...leaveOuts(bench),
 ]);
@@ -152,9 +151,9 @@ const hasMan = (bench: Bench, player: PlayerId): boolean =>
 const receivers = edits((finding, bench, library) => [
   ...turns(bench),
   ...swap(bench),
-  ...bench
-    .playersInOrder(finding.players)
-    .flatMap((player) => (hasMan(bench, player) ? [] : duties.manDuties(bench, player))),
+  ...gather(bench.playersInOrder(finding.players), (player) =>
+    hasMan(bench, player) ? [] : duties.manDuties(bench, player),
+  ),
   ...shells(bench, library),
   ...leaveOuts(bench),
 ]);
@@ -173,7 +172,7 @@ const emptyZone = edits((finding, bench, library) => {
 const option = edits((_, bench, library) => [
   ...turns(bench),
   ...swap(bench),
-  ...bench.analysis.runs.flatMap((run) => {
+  ...gather(bench.analysis.runs, (run) => {
     if (run.kind !== 'answered' || run.option === null || run.option.missing.length === 0) return [];
     const { keeper, pitch, option: rule } = run.picture;
     const gaps = [
@@ -181,7 +180,7 @@ const option = edits((_, bench, library) => [
       ...(keeper === null ? [] : [keeper.where]),
       ...(pitch === null ? [] : [pitch.where]),
     ];
-    return gaps.flatMap((gap) => duties.fitDuties(bench, gap, true));
+    return gather(gaps, (gap) => duties.fitDuties(bench, gap, true));
   }),
   ...shells(bench, library),
   ...leaveOuts(bench),
@@ -189,16 +188,16 @@ const option = edits((_, bench, library) => [
 
 const conflict = edits((finding, bench, library) => [
   ...turns(bench),
-  ...menOf(finding, bench).flatMap((role) => duties.shellRetold(bench, role, duties.withoutFits)),
-  ...bench.playersInOrder(finding.players).flatMap((player) => duties.manDuties(bench, player, finding.who)),
+  ...gather(menOf(finding, bench), (role) => duties.shellRetold(bench, role, duties.withoutFits)),
+  ...gather(bench.playersInOrder(finding.players), (player) => duties.manDuties(bench, player, finding.who)),
   ...shells(bench, library),
   ...leaveOuts(bench),
 ]);
 
 const tooFar = edits((finding, bench) => [
   ...turns(bench),
-  ...menOf(finding, bench).flatMap((role) => [
-    ...bench.gapsInOrder(finding.gaps).flatMap((gap) => nearerSpots(bench, role, gap)),
+  ...gather(menOf(finding, bench), (role) => [
+    ...gather(bench.gapsInOrder(finding.gaps), (gap) => nearerSpots(bench, role, gap)),
     ...settle(bench, role),
   ]),
   ...leaveOuts(bench),
@@ -214,13 +213,11 @@ const lane = edits((finding, bench) => {
   const droppers = bench.men.filter((man) => man.aligned.role.room === 'line' && !rushes(man));
   return [
     ...turns(bench),
-    ...bench
-      .gapsInOrder(finding.gaps)
-      .flatMap((gap) =>
-        edges.nearestTo(bench, asked, gap, LANE_ASKED).flatMap((role) => edges.sentTo(bench, role, gap)),
-      ),
-    ...menOf(finding, bench).flatMap((role) => settle(bench, role)),
-    ...droppers.flatMap((man) => settle(bench, man.aligned.role.id)),
+    ...gather(bench.gapsInOrder(finding.gaps), (gap) =>
+      gather(edges.nearestTo(bench, asked, gap, LANE_ASKED), (role) => edges.sentTo(bench, role, gap)),
+    ),
+    ...gather(menOf(finding, bench), (role) => settle(bench, role)),
+    ...gather(droppers, (man) => settle(bench, man.aligned.role.id)),
     ...leaveOuts(bench),
   ];
 });
@@ -231,7 +228,7 @@ const rushCount = edits((_, bench) => {
   return [
     { kind: 'rushers', count: passCount.rush },
     ...(setup.rushers !== null && passCount.rush > setup.rushers
-      ? sent.flatMap(({ aligned }) => toldNothing(bench, aligned.role.id))
+      ? gather(sent, ({ aligned }) => toldNothing(bench, aligned.role.id))
       : []),
   ];
 });
@@ -251,7 +248,7 @@ export const RECIPES: ReadonlyMap<string, Recipe> = new Map<string, Recipe>([
     'rule.unresolved',
     edits((finding, bench, library) => [
       ...turns(bench),
-      ...menOf(finding, bench).flatMap((role) => unresolvedTelling(bench, role)),
+      ...gather(menOf(finding, bench), (role) => unresolvedTelling(bench, role)),
       ...(finding.who.length === 0 ? lostAddressees(bench) : []),
       ...shells(bench, library),
       ...leaveOuts(bench),
@@ -283,7 +280,7 @@ export const RECIPES: ReadonlyMap<string, Recipe> = new Map<string, Recipe>([
     'box.numbers',
     edits((_, bench, library) => [...turns(bench), ...swap(bench), ...shells(bench, library), ...leaveOuts(bench)]),
   ],
-  ['align.illegal', edits((finding, bench) => menOf(finding, bench).flatMap((role) => legalSpot(bench, role)))],
+  ['align.illegal', edits((finding, bench) => gather(menOf(finding, bench), (role) => legalSpot(bench, role)))],
   ['line.too-far', tooFar],
   ['lane.empty', lane],
   ['rush.count', rushCount],

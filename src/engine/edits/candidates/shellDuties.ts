@@ -1,4 +1,4 @@
-import { compareBy } from '../../../base/index.ts';
+import { compareBy, gather } from '../../../base/index.ts';
 import { gapKey } from '../../gaps.ts';
 import { findReceiver } from '../../resolve/names.ts';
 import type {
@@ -115,13 +115,15 @@ export function zoneDuties(
   const deep = DEEP.includes(zone);
   const mayBe = ({ aligned }: Assignment): boolean =>
     (side === 'middle' || aligned.place === side) && (!deep || aligned.role.room === 'secondary');
-  return freeMen(bench, ({ aligned }) => Math.abs(aligned.x), mayBe).flatMap(({ aligned: { role } }) =>
-    duty(bench, role.id, (callSide) => ({
-      kind: 'drop',
-      zone,
-      side: side === 'middle' ? side : relative(side, callSide),
-      run: { ...(deep ? NO_RUN : runNow(bench, role.id)), support },
-    })),
+  return gather(
+    freeMen(bench, ({ aligned }) => Math.abs(aligned.x), mayBe),
+    ({ aligned: { role } }) =>
+      duty(bench, role.id, (callSide) => ({
+        kind: 'drop',
+        zone,
+        side: side === 'middle' ? side : relative(side, callSide),
+        run: { ...(deep ? NO_RUN : runNow(bench, role.id)), support },
+      })),
   );
 }
 
@@ -130,10 +132,12 @@ export function forceDuties(bench: Bench, side: Side): readonly Edit[] {
   const last = Math.abs(bench.analysis.facts.surface[side].at(-1)?.x ?? 0);
   const mayBe = ({ aligned, pass }: Assignment): boolean =>
     aligned.place === side && Math.abs(aligned.x) >= last && !(pass.kind === 'zone' && NO_FORCE.includes(pass.zone));
-  return freeMen(bench, ({ aligned }) => aligned.y, mayBe).flatMap(({ aligned: { role } }) =>
-    duty(bench, role.id, (callSide) =>
-      withRun(bench.shellJob(role.id), { kind: 'edge', side: relative(side, callSide) }, 'force', false),
-    ),
+  return gather(
+    freeMen(bench, ({ aligned }) => aligned.y, mayBe),
+    ({ aligned: { role } }) =>
+      duty(bench, role.id, (callSide) =>
+        withRun(bench.shellJob(role.id), { kind: 'edge', side: relative(side, callSide) }, 'force', false),
+      ),
   );
 }
 
@@ -149,7 +153,7 @@ export function fitDuties(bench: Bench, gap: Gap, firm = false): readonly Edit[]
     if (inside && aligned.y > TOO_DEEP) return false;
     return aligned.place === gap.side && Math.abs(aligned.x - at.x) <= SIDEWAYS;
   };
-  return freeMen(bench, way, mayBe).flatMap(({ aligned: { role } }) =>
+  return gather(freeMen(bench, way, mayBe), ({ aligned: { role } }) =>
     duty(bench, role.id, (callSide) => withRun(bench.shellJob(role.id), gapRef(gap, callSide), null, firm)),
   );
 }
@@ -164,7 +168,7 @@ export function manDuties(bench: Bench, player: PlayerId, except: readonly RoleI
   const way = ({ aligned }: Assignment): Yards => Math.hypot(aligned.x - at.x, aligned.y - at.y);
   const mayBe = ({ aligned }: Assignment): boolean =>
     !except.includes(aligned.role.id) && (Math.abs(at.x) <= ANYBODYS || aligned.x * at.x >= 0);
-  return freeMen(bench, way, mayBe).flatMap(({ aligned: { role } }) =>
+  return gather(freeMen(bench, way, mayBe), ({ aligned: { role } }) =>
     duty(bench, role.id, (callSide) => {
       const receiver = receiverRef(bench, player, role.id, callSide);
       return receiver === null ? null : { kind: 'man', receiver, run: runNow(bench, role.id) };

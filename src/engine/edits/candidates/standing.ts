@@ -1,4 +1,4 @@
-import { compareBy } from '../../../base/index.ts';
+import { compareBy, gather } from '../../../base/index.ts';
 import { LEVERAGE_OFFSET } from '../../align/spots.ts';
 import { signOf } from '../../facts/surface.ts';
 import { gapKey } from '../../gaps.ts';
@@ -61,8 +61,8 @@ export function onTheWay(bench: Bench, role: RoleId, to: Point): readonly Edit[]
 
 /** Every technique on a body that is there, as a distance from the ball, each once. */
 function techniqueSpots(bench: Bench): readonly Yards[] {
-  const spots = SIDES.flatMap((side) =>
-    bench.analysis.facts.surface[side].flatMap((body) =>
+  const spots = gather(SIDES, (side) =>
+    gather(bench.analysis.facts.surface[side], (body) =>
       LEVERAGES.map((leverage) => kept(body.x + LEVERAGE_OFFSET[leverage] * signOf(side))),
     ),
   );

@@ -1,3 +1,4 @@
+import { gather } from '../../../base/index.ts';
 import { findWho } from '../../resolve/who.ts';
 import type { RoleId } from '../../types/index.ts';
 import type { Bench } from '../bench.ts';
@@ -16,7 +17,7 @@ export function unresolvedTelling(bench: Bench, role: RoleId): readonly Edit[] {
 
 /** Pressures that speak to somebody who is not in this front no longer do. */
 export function lostAddressees(bench: Bench): readonly Edit[] {
-  return halvesOf(bench).flatMap((which): readonly Edit[] => {
+  return gather(halvesOf(bench), (which): readonly Edit[] => {
     const pressure = bench.analysis.setup[which];
     const side = bench.sideOf(which);
     if (pressure === null || side === null) return [];

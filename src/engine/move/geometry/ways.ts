@@ -1,4 +1,4 @@
-import { assertNever } from '../../../base/index.ts';
+import { assertNever, gather } from '../../../base/index.ts';
 import { signOf } from '../../facts/surface.ts';
 import type { Gap, Point, Yards } from '../../types/index.ts';
 import { bendsOf, type RushLike } from './bends.ts';
@@ -89,7 +89,7 @@ function intoGaps(
   depth: Yards,
   lane: (gap: Gap) => Yards,
 ): readonly Way[] {
-  return gaps.flatMap((gap): readonly Way[] => {
+  return gather(gaps, (gap): readonly Way[] => {
     const x = ground.gapX(gap);
     if (x === null) return [];
     return [{ points: [start, { x: x + lane(gap), y: depth }], curved: false, gap, crossing: null, waitsAt: null }];

@@ -1,4 +1,4 @@
-import { compareBy, ok, refused, remembered, type Result } from '../../../base/index.ts';
+import { compareBy, gather, ok, refused, remembered, type Result } from '../../../base/index.ts';
 import { fact } from '../../because.ts';
 import { depthOf, signOf } from '../../facts/surface.ts';
 import { opposite } from '../../resolve/sides.ts';
@@ -51,8 +51,7 @@ function crewOnce(facts: LookFacts, scheme: ProtectionScheme): Result<Crew, Beca
 
 /** The backs of the look, the one nearest to that side first. */
 function backsFrom(facts: LookFacts, side: Side): readonly PlayerId[] {
-  return facts.backs
-    .flatMap((back) => facts.players.get(back.player) ?? [])
+  return gather(facts.backs, (back) => facts.players.get(back.player) ?? [])
     .sort(
       compareBy(
         (player) => thousandths(-player.x * signOf(side)),

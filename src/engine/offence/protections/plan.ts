@@ -1,4 +1,4 @@
-import { compareBy, ok, remembered, type Result } from '../../../base/index.ts';
+import { compareBy, gather, ok, remembered, type Result } from '../../../base/index.ts';
 import { because, datum, fact } from '../../because.ts';
 import { signOf } from '../../facts/surface.ts';
 import { opposite } from '../../resolve/sides.ts';
@@ -86,7 +86,7 @@ function halfSlide({ facts, scheme, crew, defenders }: PlanInput): readonly Duty
   const inward = manSide === 'left' ? crew.line : crew.line.toReversed();
   const start = inward.findIndex((body) => !on.has(body.player));
   const allCovered = start < 0;
-  const men = (allCovered ? inward : inward.slice(0, start)).flatMap((body) => {
+  const men = gather(allCovered ? inward : inward.slice(0, start), (body) => {
     const man = on.get(body.player);
     return man === undefined ? [] : [manDuty(body, man, allCovered ? sideOf(body, manSide) : manSide)];
   });
@@ -130,7 +130,7 @@ function manForMan({ facts, scheme, crew, defenders }: PlanInput): readonly Duty
   const over = covered([...crew.line, ...crew.ends.left, ...crew.ends.right], atLine, scheme.slideSide).get(
     crew.snapper.player,
   );
-  const pairs = SIDES.flatMap((side) => {
+  const pairs = gather(SIDES, (side) => {
     const outward = (each: { readonly x: number }): number => each.x * signOf(side);
     const bodies = crew.line.filter((body) => outward(body) > outward(crew.snapper)).sort(compareBy(outward));
     const men = atLine.filter((man) => man !== over && sideOf(man, scheme.slideSide) === side).sort(compareBy(outward));
@@ -188,7 +188,7 @@ function slide(sliders: readonly RowBody[], side: Side, facts: LookFacts): reado
 
 /** A lineman with nobody on him and nobody left behind the line helps beside him, toward the slide first (ours, no source). */
 function helpDuty(body: RowBody, toward: Side, facts: LookFacts): Duty {
-  const gaps = [toward, opposite(toward)].flatMap((side) => gapsToward(body, side, false, facts));
+  const gaps = gather([toward, opposite(toward)], (side) => gapsToward(body, side, false, facts));
   const data = { blocker: datum.player(body.player) };
   return {
     kind: 'gap',

@@ -1,4 +1,4 @@
-import { compareBy, ok, refused, type Result } from '../../../base/index.ts';
+import { compareBy, gather, ok, refused, type Result } from '../../../base/index.ts';
 import { because, datum, fact } from '../../because.ts';
 import { depthOf, isOnLine, signOf } from '../../facts/surface.ts';
 import type { Because, LookFacts, OffencePlayer, PlayerId, SurfaceBody, Yards } from '../../types/index.ts';
@@ -23,7 +23,7 @@ export interface Backfield {
  * the near one leads (common practice, no source).
  */
 export function backfieldOf(kind: CarrierKind, side: Side, facts: LookFacts): Result<Backfield, Because> {
-  const backs = facts.backs.flatMap((back) => facts.players.get(back.player) ?? []);
+  const backs = gather(facts.backs, (back) => facts.players.get(back.player) ?? []);
   const nearFirst = [...backs].sort(
     compareBy(
       (player) => thousandths(depthOf(player)),
@@ -58,9 +58,10 @@ function carrierOf(
 
 /** The innermost split receiver off the line on the side away from the run: he crosses the formation before the snap. */
 function inMotion(side: Side, facts: LookFacts): Result<PlayerId, Because> {
-  const [nearest] = facts.receivers
-    .filter((each) => each.side !== side && each.eligible && !each.attached)
-    .flatMap((each) => facts.players.get(each.player) ?? [])
+  const [nearest] = gather(
+    facts.receivers.filter((each) => each.side !== side && each.eligible && !each.attached),
+    (each) => facts.players.get(each.player) ?? [],
+  )
     .filter((player) => !isOnLine(player))
     .sort(
       compareBy(
@@ -76,9 +77,10 @@ function inMotion(side: Side, facts: LookFacts): Result<PlayerId, Because> {
 function behindTheLine(facts: LookFacts): readonly OffencePlayer[] {
   const bodies = new Set([...facts.surface.left, ...facts.surface.right].map((body) => body.player));
   const limit = BEHIND_TACKLE + Math.max(Math.abs(tackleOf(facts, 'left').x), tackleOf(facts, 'right').x);
-  return facts.receivers
-    .filter((each) => !bodies.has(each.player))
-    .flatMap((each) => facts.players.get(each.player) ?? [])
+  return gather(
+    facts.receivers.filter((each) => !bodies.has(each.player)),
+    (each) => facts.players.get(each.player) ?? [],
+  )
     .filter((player) => !isOnLine(player) && Math.abs(player.x) <= limit)
     .sort(
       compareBy(
