@@ -1,4 +1,4 @@
-import { compareBy, remembered } from '../../base/index.ts';
+import { compareBy, rememberedLast } from '../../base/index.ts';
 import type { Played, PlayedMan } from '../types/index.ts';
 import type { Side } from '../vocabulary.ts';
 import { outcomesOf, whoDoes, type Known, type Outcome } from './outcomes.ts';
@@ -21,16 +21,22 @@ export function inTheEdge(outcome: Outcome, draft: Played, side: Side): boolean 
 
 /**
  * Who turns the ball back in on a side: a man told to be force there, or one in the edge gap who boxes and so does it himself.
- * Several checks ask it.
  */
-export const turnsBack = remembered((draft: Played, side: Side): Known =>
-  whoDoes(
-    draft,
-    (outcome, man) =>
-      (outcome.support === 'force' && sideOf(outcome, man) === side) ||
-      (outcome.edge === 'box' && inTheEdge(outcome, draft, side)),
-  ),
-);
+export function turnsBack(draft: Played, side: Side): Known {
+  return onBothSides(draft)[side];
+}
+
+/** Several checks of one play ask it. */
+const onBothSides = rememberedLast((draft: Played): Readonly<Record<Side, Known>> => {
+  const on = (side: Side): Known =>
+    whoDoes(
+      draft,
+      (outcome, man) =>
+        (outcome.support === 'force' && sideOf(outcome, man) === side) ||
+        (outcome.edge === 'box' && inTheEdge(outcome, draft, side)),
+    );
+  return { left: on('left'), right: on('right') };
+});
 
 /** Who keeps the passer in on a side; a man who spies him does so on both. */
 export function containMen(draft: Played, side: Side): Known {

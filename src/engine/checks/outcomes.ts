@@ -1,4 +1,4 @@
-import { gather, remembered } from '../../base/index.ts';
+import { gather, remembered, rememberedLast } from '../../base/index.ts';
 import { ownGapsOf } from '../combine/compareJobs.ts';
 import { passColumn, supportOf } from '../complete/columns.ts';
 import type { Front, PassColumn, Played, PlayedMan, RoleId, RunColumn } from '../types/index.ts';
@@ -44,8 +44,7 @@ export interface Known {
 export function whoDoes(draft: InFront, does: (outcome: Outcome, man: PlayedMan) => boolean): Known {
   const sure: RoleId[] = [];
   const maybe: RoleId[] = [];
-  for (const man of draft.assignments) {
-    const ways = waysOf(man, draft.setup.front);
+  for (const { man, ways } of allWays(draft)) {
     let done = 0;
     for (const way of ways) if (does(way, man)) done += 1;
     if (done === ways.length) sure.push(man.aligned.role.id);
@@ -53,6 +52,11 @@ export function whoDoes(draft: InFront, does: (outcome: Outcome, man: PlayedMan)
   }
   return { sure, maybe };
 }
+
+/** The ways of all men; many checks of one play ask it. */
+const allWays = rememberedLast(({ assignments, setup }: InFront) =>
+  assignments.map((man) => ({ man, ways: waysOf(man, setup.front) })),
+);
 
 /** The eleven, and the front they play in. */
 type InFront = Pick<Played, 'setup' | 'assignments'>;

@@ -1,3 +1,4 @@
+import { rememberedLast } from '../../base/index.ts';
 import type { PlayedMan, LookFacts } from '../types/index.ts';
 import type { Place, RuleLevel } from '../vocabulary.ts';
 import { movesOf } from './moves.ts';
@@ -10,15 +11,7 @@ interface Drafted {
   readonly setup: { readonly level: RuleLevel; readonly spot: Place };
 }
 
-/** Two checks ask for the moves of one draft; they are worked out once. */
-const known = new WeakMap<Drafted, readonly Move[]>();
-
-/** The moves of a draft, by the model of its rule level. */
-export function movesOfDraft(draft: Drafted): readonly Move[] {
-  const found = known.get(draft);
-  if (found !== undefined) return found;
-  const { facts, assignments, setup } = draft;
-  const moves = movesOf({ facts, assignments, level: setup.level, spot: setup.spot });
-  known.set(draft, moves);
-  return moves;
-}
+/** The moves of a draft, by the model of its rule level. Several checks of one draft ask for them. */
+export const movesOfDraft = rememberedLast(({ facts, assignments, setup }: Drafted): readonly Move[] =>
+  movesOf({ facts, assignments, level: setup.level, spot: setup.spot }),
+);

@@ -1,6 +1,6 @@
 import { compareBy } from '../../../base/index.ts';
 import { signOf } from '../../facts/surface.ts';
-import { gapKey } from '../../gaps.ts';
+import { gapsEqual } from '../../gaps.ts';
 import type { Gap, Job, Yards } from '../../types/index.ts';
 import type { Runner } from './ground.ts';
 
@@ -12,15 +12,15 @@ export type Lanes<R extends Runner = Runner> = (runner: R, gap: Gap) => Yards;
 
 /** Gives every path through a gap a lane of its own, in the order of where the men stand; of two in file the nearer goes inside. */
 export function lanesOf<R extends Runner>(runners: readonly R[]): Lanes<R> {
-  const users = new Map<string, { readonly gap: Gap; readonly of: R[] }>();
+  const users: { readonly gap: Gap; readonly of: R[] }[] = [];
   for (const one of runners) {
     for (const gap of laneGaps(one.job)) {
-      const lane = users.get(gapKey(gap));
-      if (lane === undefined) users.set(gapKey(gap), { gap, of: [one] });
+      const lane = users.find((each) => gapsEqual(each.gap, gap));
+      if (lane === undefined) users.push({ gap, of: [one] });
       else lane.of.push(one);
     }
   }
-  for (const { gap, of } of users.values()) {
+  for (const { gap, of } of users) {
     if (of.length === 1) continue;
     const sign = signOf(gap.side);
     const names = of.map(({ aligned }) => aligned.role.id).sort();
@@ -34,7 +34,7 @@ export function lanesOf<R extends Runner>(runners: readonly R[]): Lanes<R> {
     );
   }
   return (one, gap) => {
-    const of = users.get(gapKey(gap))?.of ?? [];
+    const of = users.find((each) => gapsEqual(each.gap, gap))?.of ?? [];
     if (of.length <= 1) return 0;
     const index = of.indexOf(one);
     return index < 0 ? 0 : (index - (of.length - 1) / 2) * LANE;
