@@ -81,7 +81,7 @@ function named(asked: Setup): Setup {
 /** What stands above the check in its file, as running text. */
 function docstringOf(check: Check): string {
   const file = new URL(`../../src/engine/checks/${fileOf(check)}.ts`, import.meta.url);
-  const above = readFileSync(file, 'utf8').split(/export const \w+ = defineCheck/)[0] ?? '';
+  const above = readFileSync(file, 'utf8').split(/export const \w+ = checkOf/)[0] ?? '';
   const block = above.slice(above.lastIndexOf('/**'));
   const text = block
     .replace(/^\/\*\*|\*\/\s*$/g, '')

@@ -5,7 +5,7 @@
 import { describe, expect, it } from 'vitest';
 import { grow, seeded } from '../../scripts/demo/grow/index.ts';
 import { toSetup, type Playbook } from '../../src/document/index.ts';
-import { analyse, PLACES, inBrief, TURNS, type Setup } from '../../src/engine/index.ts';
+import { analyse, briefOf, inBrief, PLACES, TURNS, wholeOf, type Setup } from '../../src/engine/index.ts';
 import {
   createMenuJudge,
   gridOf,
@@ -32,7 +32,10 @@ function differences(playbook: Playbook, casesOf: (opened: Playbook) => Iterable
   let compared = 0;
   for (const each of casesOf(opened)) {
     const told = judge.summaries[judge.judge(each)];
-    const whole = analyse(structuredClone(setupOf(opened, each)));
+    const setup = setupOf(opened, each);
+    const whole = analyse(structuredClone(setup));
+    if (JSON.stringify(wholeOf(briefOf(setup))) !== JSON.stringify(wholeOf(inBrief(whole))))
+      differ.push(['in brief', each.call.name, each.look.name, each.spot]);
     if (JSON.stringify(told) !== JSON.stringify(summarise(inBrief(whole))))
       differ.push([each.call.name, each.look.name, each.spot]);
     if (told?.verdict !== whole.verdict) differ.push([told?.verdict, whole.verdict]);

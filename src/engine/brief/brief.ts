@@ -9,22 +9,22 @@ import type { Setup, SideDecision, ToldCall } from '../types/index.ts';
 import { worstOf } from '../verdict.ts';
 import { isWaived } from '../waivers.ts';
 import { inBrief, sayOfPlay, sayOfTelling } from './say.ts';
-import { standOf, type JudgedPlay, type Stand } from './stand.ts';
+import { matchupOf, type JudgedPlay, type Matchup } from './matchup.ts';
 import type { Brief, Said } from './types.ts';
 
 /**
  * What all checks say of one call in one look at one ball spot, without words: the stages and the checks of `analyse`, but a play
- * that has been judged before is not judged again, whichever pressures came to it. `tests/engine/brief` holds the two equal.
+ * that has been judged before is not judged again, whichever pressures came to it. `tests/menu/remembered.test.ts` holds the two equal.
  */
 export function briefOf(setup: Setup): Brief {
   const { look } = setup;
-  const stand = standFor(setup, look.motion === null ? look : afterMotion(look));
-  const sides = sidesOn(stand, setup);
-  if (look.motion === null) return judge(setup, stand, sides, null);
-  const before = sidesOn(standFor(setup, look), setup);
+  const matchup = matchupFor(setup, look.motion === null ? look : afterMotion(look));
+  const sides = sidesOn(matchup, setup);
+  if (look.motion === null) return judge(setup, matchup, sides, null);
+  const before = sidesOn(matchupFor(setup, look), setup);
   // Who moves with a call that the motion turns takes a second analysis to tell; few do.
   if (isTurned(before.first, sides.first) || isTurned(before.second, sides.second)) return inBrief(analyse(setup));
-  return judge(setup, stand, sides, { ...before, moved: [] });
+  return judge(setup, matchup, sides, { ...before, moved: [] });
 }
 
 interface Sides {
@@ -32,13 +32,13 @@ interface Sides {
   readonly second: SideDecision | null;
 }
 
-function standFor({ front, roles, level, spot }: Setup, look: Setup['look']): Stand {
-  return standOf(look, front, roles, level, spot);
+function matchupFor({ front, roles, level, spot }: Setup, look: Setup['look']): Matchup {
+  return matchupOf(look, front, roles, level, spot);
 }
 
-function sidesOn(stand: Stand, { first, second, turn }: Setup): Sides {
-  const own = stand.sideOf(first);
-  return { first: own, second: second === null ? null : turnedSide(turn, own, stand.sideOf(second)) };
+function sidesOn(matchup: Matchup, { first, second, turn }: Setup): Sides {
+  const own = matchup.sideOf(first);
+  return { first: own, second: second === null ? null : turnedSide(turn, own, matchup.sideOf(second)) };
 }
 
 function isTurned(before: SideDecision | null, after: SideDecision | null): boolean {
@@ -48,15 +48,16 @@ function isTurned(before: SideDecision | null, after: SideDecision | null): bool
   );
 }
 
-function judge(setup: Setup, stand: Stand, sides: Sides, motion: ToldCall['motion']): Brief {
-  const { facts } = stand.ground;
+function judge(setup: Setup, matchup: Matchup, sides: Sides, motion: ToldCall['motion']): Brief {
+  const { facts } = matchup.ground;
   const ran = halfRun(setup, sides.first, facts);
-  const first = stand.hear(setup.first, setup.coverage, sides.first);
+  const first = matchup.hear(setup.first, setup.coverage, sides.first);
   const second =
     setup.second === null || sides.second === null
       ? null
-      : stand.hear(setup.second, ran === null ? null : setup.secondCoverage, sides.second);
-  const known = stand.menOf(first, second, ran);
+      : matchup.hear(setup.second, ran === null ? null : setup.secondCoverage, sides.second);
+  const inFront = matchup.menOf(first, second, ran);
+  const known = inFront.toSorted((a, b) => inOrder(a.told, b.told));
   const men = known.map(({ told }) => told);
   const roles = men.map(({ aligned }) => aligned.role);
   const told: ToldCall = {
@@ -71,9 +72,11 @@ function judge(setup: Setup, stand: Stand, sides: Sides, motion: ToldCall['motio
   const isTied = tieOf(told) !== null;
   const shell = shellInForce(setup, ran, sides.first, sides.second);
   const lean = leaningSide(sides.first, facts);
-  const name = `${shell.side} ${lean} ${isTied} ${String.fromCharCode(stand.numberOf(shell.coverage), ...known.map(({ number }) => number))}`;
-  const judged = stand.playOf(name, (): JudgedPlay => {
-    const played = play(known.map(({ playing }) => playing).sort(inOrder), stand.ground, shell, lean);
+  const numbers = inFront.map(({ number }) => number);
+  const name = `${shell.side} ${lean} ${isTied} ${String.fromCharCode(matchup.numberOf(shell.coverage), ...numbers)}`;
+  const judged = matchup.playOf(name, (): JudgedPlay => {
+    const eleven = known.map(({ playing }) => playing);
+    const played = play(eleven, matchup.ground, shell, lean);
     return { said: sayOfPlay(played, isTied), account: accountOf(played) };
   });
   return sumUp(told, judged.said, sayOfTelling(told, judged.account));

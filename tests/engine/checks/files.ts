@@ -10,7 +10,7 @@ export const CHECK_FILES: ReadonlyMap<string, string> = new Map(
     .sort()
     .flatMap((file) => {
       const text = readFileSync(new URL(file, FOLDER), 'utf8');
-      const id = /defineCheck\(\{\s*id: '([^']+)'/.exec(text)?.[1];
+      const id = /checkOf(?:Play|Telling)\(\{\s*id: '([^']+)'/.exec(text)?.[1];
       return id === undefined ? [] : [[file.slice(0, -'.ts'.length), id] as const];
     }),
 );

@@ -17,14 +17,14 @@ export interface JudgedPlay {
   readonly account: Account;
 }
 
-/** So many plays are kept of one stand at most; then it begins again. */
+/** So many plays are kept of one matchup at most; then it begins again. */
 const MOST_PLAYS = 4_000;
 
 /**
  * A front against a look at one ball spot, with everything that calls out of it share. Men are told few different things there,
  * and play fewer; both get numbers by what they say, their words apart, so that what is known is found again at once.
  */
-export interface Stand {
+export interface Matchup {
   readonly ground: Ground;
   /** Which side a pressure picks for itself. */
   readonly sideOf: (pressure: Pressure) => SideDecision;
@@ -37,9 +37,9 @@ export interface Stand {
   readonly numberOf: (coverage: Coverage) => number;
 }
 
-/** The stand of a front against a look; the same one whenever it is asked again with the very same objects. */
-export const standOf = remembered(
-  (look: Look, front: Front, roles: readonly Role[], level: RuleLevel, spot: Place): Stand => {
+/** The matchup of a front against a look; the same one whenever it is asked again with the very same objects. */
+export const matchupOf = remembered(
+  (look: Look, front: Front, roles: readonly Role[], level: RuleLevel, spot: Place): Matchup => {
     const facts = readLook(look, level, spot);
     const atRule = align(front, roles, facts, look.id);
     const tellingNumber = numbering(tellingText);
