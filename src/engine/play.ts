@@ -30,9 +30,11 @@ export function play<Known extends Settled>(
   const assignments = men.map((man) => assign(man, gaps));
   const defence = { facts, assignments, gaps };
   return {
-    ...defence,
     setup,
+    facts,
     lean,
+    assignments,
+    gaps,
     zones,
     answers: answerReceivers(assignments, facts, lean),
     passCount: countPass(assignments),
