@@ -110,11 +110,14 @@ export function manOf(
 
 /** Line, linebackers, secondary, each from left to right. */
 export const inOrder = compareBy(
-  ({ aligned }: Man) => ROOMS.indexOf(aligned.role.room),
-  ({ aligned }: Man) => aligned.x,
-  ({ aligned }: Man) => aligned.y,
-  ({ aligned }: Man) => aligned.role.id,
+  ({ aligned }: Standing) => ROOMS.indexOf(aligned.role.room),
+  ({ aligned }: Standing) => aligned.x,
+  ({ aligned }: Standing) => aligned.y,
+  ({ aligned }: Standing) => aligned.role.id,
 );
+
+/** Somebody who stands somewhere. */
+type Standing = Pick<Man, 'aligned'>;
 
 /** The base job a man has in a front he is part of. */
 export function baseOf(front: Front, role: RoleId): BaseJob {

@@ -56,8 +56,10 @@ function judge(setup: Setup, matchup: Matchup, sides: Sides, motion: ToldCall['m
     setup.second === null || sides.second === null
       ? null
       : matchup.hear(setup.second, ran === null ? null : setup.secondCoverage, sides.second);
-  const inFront = matchup.menOf(first, second, ran);
-  const known = inFront.toSorted((a, b) => inOrder(a.told, b.told));
+  const atRule = matchup.menOf(first, second, ran);
+  const known = atRule.some(({ told }) => told.aligned.by === 'pressure')
+    ? atRule.toSorted((a, b) => inOrder(a.told, b.told))
+    : atRule;
   const men = known.map(({ told }) => told);
   const roles = men.map(({ aligned }) => aligned.role);
   const told: ToldCall = {
@@ -72,7 +74,7 @@ function judge(setup: Setup, matchup: Matchup, sides: Sides, motion: ToldCall['m
   const isTied = tieOf(told) !== null;
   const shell = shellInForce(setup, ran, sides.first, sides.second);
   const lean = leaningSide(sides.first, facts);
-  const numbers = inFront.map(({ number }) => number);
+  const numbers = atRule.map(({ number }) => number);
   const name = `${shell.side} ${lean} ${isTied} ${String.fromCharCode(matchup.numberOf(shell.coverage), ...numbers)}`;
   const judged = matchup.playOf(name, (): JudgedPlay => {
     const eleven = known.map(({ playing }) => playing);

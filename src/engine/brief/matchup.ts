@@ -5,7 +5,7 @@ import { readLook } from '../facts/readLook.ts';
 import { gapKey } from '../gaps.ts';
 import type { Ground } from '../play.ts';
 import { ownSide, resolvePressure } from '../resolve/resolvePressure.ts';
-import { baseOf } from '../tell.ts';
+import { baseOf, inOrder } from '../tell.ts';
 import type { Choice, Coverage, Front, Look, Pressure, Role, RoleId, SideDecision } from '../types/index.ts';
 import type { Place, RuleLevel } from '../vocabulary.ts';
 import { columnOf, keepOne, numbering, tellingText, type Heard, type Known } from './column.ts';
@@ -30,7 +30,7 @@ export interface Matchup {
   readonly sideOf: (pressure: Pressure) => SideDecision;
   /** What a pressure tells, with a shell behind it or none, to the side that was picked. */
   readonly hear: (pressure: Pressure, coverage: Coverage | null, side: SideDecision) => Heard;
-  /** The eleven, in the order of the front, with what the pressures tell them. */
+  /** The eleven, in the order in which the front stands, with what the pressures tell them. */
   readonly menOf: (first: Heard, second: Heard | null, ran: Choice['ran'] | null) => readonly Known[];
   /** The play of that name, judged once. */
   readonly playOf: (name: string, judge: () => JudgedPlay) => JudgedPlay;
@@ -47,10 +47,12 @@ export const matchupOf = remembered(
     let lastShell = 0;
     const sides = new WeakMap<Pressure, SideDecision>();
     const heard = new WeakMap<Pressure, readonly (Heard & { readonly key: HeardKey })[]>();
-    const columns = [...atRule.values()].map((man) => columnOf(man, baseOf(front, man.role.id), facts));
+    // In the order in which they stand: whoever is moved before the snap only goes nearer to the line or away from it.
+    const eleven = [...atRule.values()].toSorted((a, b) => inOrder({ aligned: a }, { aligned: b }));
+    const columns = eleven.map((man) => columnOf(man, baseOf(front, man.role.id), facts));
     const plays = new Map<string, JudgedPlay>();
     const oneSpoken = keepOne(spokenText);
-    const oneAccount = keepOne((account: Account) => JSON.stringify(account));
+    const oneAccount = keepOne(accountText);
 
     const listen = (pressure: Pressure, coverage: Coverage | null, side: SideDecision): Heard => {
       const resolved = resolvePressure(pressure, coverage, side, facts, atRule);
@@ -58,7 +60,7 @@ export const matchupOf = remembered(
         const telling = resolved.tellings.get(role);
         return telling === undefined ? 0 : tellingNumber(telling);
       };
-      return { resolved, tellings: [...atRule.keys()].map(told) };
+      return { resolved, tellings: eleven.map(({ role }) => told(role.id)) };
     };
 
     return {
@@ -106,4 +108,10 @@ interface HeardKey {
 
 function spokenText({ rule, severity, who, gaps, players }: Spoken): string {
   return `${rule} ${severity} ${who.join()} ${gaps.map(gapKey).join()} ${players.join()}`;
+}
+
+function accountText({ emptyZones, openReceivers, turnedBack, rushers, rush }: Account): string {
+  const zones = emptyZones.map(({ zone, side }) => `${zone} ${side}`).join();
+  const who = `${rushers.sure.join()} ${rushers.maybe.join()} ${rush}`;
+  return `${zones} ${openReceivers.join()} ${turnedBack.left} ${turnedBack.right} ${who}`;
 }
