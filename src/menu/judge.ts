@@ -33,7 +33,7 @@ export function createMenuJudge(): MenuJudge {
   let worked = 0;
 
   const numbered = (summary: Summary): number => {
-    const text = JSON.stringify(summary);
+    const text = textOf(summary);
     const known = numbers.get(text);
     if (known !== undefined) return known;
     numbers.set(text, summaries.length);
@@ -72,4 +72,11 @@ export function summaryOf(playbook: Playbook, { call, look, spot }: MenuCase): S
   // A checked playbook names nothing it does not have.
   if (!setup.ok) throw new Error(refusalText(setup.problem));
   return summarise(briefOf(setup.value));
+}
+
+/** All that a summary says. */
+function textOf({ verdict, found, doubts }: Summary): string {
+  let text = `${verdict} ${doubts}`;
+  for (const { rule, severity, count } of found) text += ` ${rule} ${severity} ${count}`;
+  return text;
 }

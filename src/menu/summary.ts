@@ -9,7 +9,7 @@ export function summarise(brief: Brief): Summary {
     const at = found.findIndex((each) => each.rule === rule && each.severity === severity);
     const known = found[at];
     if (known === undefined) found.push({ rule, severity, count: 1 });
-    else found[at] = { ...known, count: known.count + 1 };
+    else found[at] = { rule, severity, count: known.count + 1 };
   }
   return { verdict: brief.verdict, found, doubts: doubts.length };
 }

@@ -1,6 +1,7 @@
+import { remembered } from '../../base/index.ts';
 import type { Man } from '../complete/ownGaps.ts';
 import { manOf } from '../tell.ts';
-import type { Aligned, BaseJob, Choice, Combined, LookFacts, ResolvedPressure, Telling } from '../types/index.ts';
+import type { Aligned, BaseJob, Choice, Combined, Job, LookFacts, ResolvedPressure, Telling } from '../types/index.ts';
 
 /** A pressure in a look, and by number what it tells each man of the front, in its order: equal numbers, equal tellings. */
 export interface Heard {
@@ -22,9 +23,9 @@ export type Column = (at: number, first: Heard, second: Heard | null, ran: Choic
 const MOST_NUMBERS = 1 << 15;
 
 /** What two pressures make of a man, each different pair of tellings worked out once. */
-export function columnOf(atRule: Aligned, base: BaseJob, facts: LookFacts): Column {
+export function columnOf(atRule: Aligned, base: BaseJob, facts: LookFacts, jobNumber: (job: Job) => number): Column {
   const { id } = atRule.role;
-  const numberOf = numbering(playText);
+  const numberOf = numbering((man: Man) => playText(man, jobNumber));
   const playing: Man[] = [];
   const known = { both: new Map<number, Known>(), first: new Map<number, Known>(), second: new Map<number, Known>() };
   return (at, first, second, ran) => {
@@ -70,7 +71,15 @@ export function tellingText(telling: Telling): string {
   return JSON.stringify([telling.basis, telling.job, telling.preSnap?.depth ?? null]);
 }
 
+/** Numbers for jobs by what they say, from 1 on. A job is told in many pairs, so it is read once. */
+export function numberingJobs(): (job: Job) => number {
+  const numberOf = numbering<Job>((job) => JSON.stringify(job));
+  return remembered((job: Job) => numberOf(job));
+}
+
 /** How a man plays, without its words. */
-function playText({ aligned: { x, y, by }, combined: { job, torn, sure, byShell } }: Man): string {
-  return JSON.stringify([x, y, by, job, torn, sure, byShell]);
+function playText({ aligned, combined }: Man, jobNumber: (job: Job) => number): string {
+  const { job, torn, sure, byShell } = combined;
+  const told = job === null ? 0 : jobNumber(job);
+  return `${aligned.x} ${aligned.y} ${aligned.by} ${told} ${torn.map(jobNumber).join()} ${sure} ${byShell}`;
 }

@@ -8,7 +8,7 @@ import { ownSide, resolvePressure } from '../resolve/resolvePressure.ts';
 import { baseOf, inOrder } from '../tell.ts';
 import type { Choice, Coverage, Front, Look, Pressure, Role, RoleId, SideDecision } from '../types/index.ts';
 import type { Place, RuleLevel } from '../vocabulary.ts';
-import { columnOf, keepOne, numbering, tellingText, type Heard, type Known } from './column.ts';
+import { columnOf, keepOne, numbering, numberingJobs, tellingText, type Heard, type Known } from './column.ts';
 import type { Said, Spoken } from './types.ts';
 
 /** A play that has been judged. */
@@ -43,13 +43,14 @@ export const matchupOf = remembered(
     const facts = readLook(look, level, spot);
     const atRule = align(front, roles, facts, look.id);
     const tellingNumber = numbering(tellingText);
+    const jobNumber = numberingJobs();
     const shells = new WeakMap<Coverage, number>();
     let lastShell = 0;
     const sides = new WeakMap<Pressure, SideDecision>();
     const heard = new WeakMap<Pressure, readonly (Heard & { readonly key: HeardKey })[]>();
     // In the order in which they stand: whoever is moved before the snap only goes nearer to the line or away from it.
     const eleven = [...atRule.values()].toSorted((a, b) => inOrder({ aligned: a }, { aligned: b }));
-    const columns = eleven.map((man) => columnOf(man, baseOf(front, man.role.id), facts));
+    const columns = eleven.map((man) => columnOf(man, baseOf(front, man.role.id), facts, jobNumber));
     const plays = new Map<string, JudgedPlay>();
     const oneSpoken = keepOne(spokenText);
     const oneAccount = keepOne(accountText);

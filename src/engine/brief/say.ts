@@ -29,22 +29,30 @@ export function sayOfTelling(told: ToldCall, account: Account): Said {
 
 function saidBy<Kind extends Check>(checks: readonly Kind[], report: (check: Kind) => readonly Report[]): Said {
   const found: Spoken[] = [];
-  const doubts = new Map<string, string[]>();
+  const doubts: { readonly report: Report; readonly rules: string[] }[] = [];
   for (const check of checks) {
     for (const each of report(check)) {
-      const { because, severity = check.severity, who = [], gaps = [], players = [] } = each;
+      const { severity = check.severity, who = [], gaps = [], players = [] } = each;
       if (each.undetermined !== true) {
         found.push({ rule: check.id, severity, who, gaps, players });
         continue;
       }
-      // Two that cannot say for one reason say it in the same words.
-      const reason = JSON.stringify({ because, who, gaps, players });
-      const rules = doubts.get(reason);
-      if (rules === undefined) doubts.set(reason, [check.id]);
-      else if (!rules.includes(check.id)) rules.push(check.id);
+      const same = doubts.find((doubt) => isSameDoubt(doubt.report, each));
+      if (same === undefined) doubts.push({ report: each, rules: [check.id] });
+      else if (!same.rules.includes(check.id)) same.rules.push(check.id);
     }
   }
-  return found.length === 0 && doubts.size === 0 ? NOTHING : { found, doubts: [...doubts.values()] };
+  if (found.length === 0 && doubts.length === 0) return NOTHING;
+  return { found, doubts: doubts.map(({ rules }) => rules) };
+}
+
+/** Two that cannot say for one reason say it in the same words. */
+function isSameDoubt(a: Report, b: Report): boolean {
+  return a === b || (a.because.template === b.because.template && wordsOf(a) === wordsOf(b));
+}
+
+function wordsOf({ because, who = [], gaps = [], players = [] }: Report): string {
+  return JSON.stringify({ because, who, gaps, players });
 }
 
 /** What a whole analysis says, its words left out. */
