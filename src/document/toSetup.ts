@@ -1,5 +1,14 @@
 import { ok, refused, type Result } from '../base/index.ts';
-import { checkOut, readLook, type Call, type LookId, type Place, type Setup } from '../engine/index.ts';
+import {
+  checkOut,
+  readLook,
+  type Call,
+  type CheckedOut,
+  type Look,
+  type LookId,
+  type Place,
+  type Setup,
+} from '../engine/index.ts';
 import { quoted, type Refusal } from './refusal.ts';
 import type { Playbook } from './schema/playbook.ts';
 
@@ -18,7 +27,7 @@ export function toSetup(playbook: Playbook, { call, look, spot }: Question): Res
   const shown = find(playbook.looks, look, 'look');
   if (!shown.ok) return shown;
   const { level } = playbook.team;
-  const asRun = checkOut(call, playbook.checkOuts, playbook.calls, readLook(shown.value, level, spot));
+  const asRun = asItIsRun(playbook, call, shown.value, spot);
   const parts = partsOf(playbook, asRun.call);
   if (!parts.ok) return parts;
   const { turn, combination, waivers, rushers } = asRun.call;
@@ -35,6 +44,13 @@ export function toSetup(playbook: Playbook, { call, look, spot }: Question): Res
     checkOut: asRun.row,
     rushers: rushers ?? (parts.value.second === null ? parts.value.first.rushers : null),
   });
+}
+
+/** A call after its check-out table; few calls have one, and only then it matters what the look is like. */
+function asItIsRun(playbook: Playbook, call: Call, look: Look, spot: Place): CheckedOut {
+  const { checkOuts, calls, team } = playbook;
+  if (!checkOuts.some((table) => table.call === call.id)) return { call, row: null };
+  return checkOut(call, checkOuts, calls, readLook(look, team.level, spot));
 }
 
 type Parts = Pick<Setup, 'front' | 'first' | 'second' | 'coverage' | 'secondCoverage'>;

@@ -18,7 +18,6 @@ export function checkOut(
   facts: LookFacts,
 ): CheckedOut {
   const rows = tables.find((table) => table.call === call.id)?.rows ?? [];
-  if (rows.length === 0) return { call, row: null };
   for (const formation of formationClasses(facts)) {
     const row = rows.find((each) => each.formation === formation);
     if (row !== undefined) return { call: act(call, row, calls), row };
