@@ -1,4 +1,4 @@
-import { assertNever, gather, ok, refused, type Result } from '../../base/index.ts';
+import { assertNever, gather, ok, refused, remembered, type Result } from '../../base/index.ts';
 import { because, datum, fact } from '../because.ts';
 import { ruleNames } from '../notation/names.ts';
 import type { Because, Coverage, Front, LookTest, Pressure, Setup, TellCase, Who } from '../types/index.ts';
@@ -38,8 +38,11 @@ function opposite({ side, compare, count }: SurfaceTest): LookTest {
     : { kind: 'bodies', side, compare: 'at-least', count: count + 1 };
 }
 
-/** One edit of a pressure's own rules. Refused when it changes nothing, or names a man or a case that is not there. */
-export function editPressure(pressure: Pressure, edit: PressureEdit): Edited<Pressure> {
+/**
+ * One edit of a pressure's own rules. Refused when it changes nothing, or names a man or a case that is not there. The same edit of
+ * the same pressure is the same pressure again, in every look and every set of edits that is searched.
+ */
+export const editPressure = remembered((pressure: Pressure, edit: PressureEdit): Edited<Pressure> => {
   if (edit.kind === 'leave-out') {
     if (pressure.notAgainst.includes(edit.look.id)) return refused(NO_CHANGE);
     return ok({ ...pressure, notAgainst: [...pressure.notAgainst, edit.look.id] });
@@ -54,7 +57,7 @@ export function editPressure(pressure: Pressure, edit: PressureEdit): Edited<Pre
   }
   if (JSON.stringify(changed) === JSON.stringify(cases)) return refused(NO_CHANGE);
   return ok(withCases(pressure, edit.who, changed));
-}
+});
 
 /** A man's cases after the edit; null: it changes a case he does not have. */
 function changedCases(
@@ -83,27 +86,25 @@ function changedCases(
 }
 
 /** The shell with one man told that, in front of everybody it tells. */
-export function editCoverage(
-  coverage: Coverage,
-  { who, job }: Extract<Edit, { readonly kind: 'duty' }>,
-): Edited<Coverage> {
-  const told = { who, cases: [{ when: [], job }] };
-  const tells = [told, ...coverage.tells.filter((tell) => !sameWho(tell.who, who))];
-  if (JSON.stringify(tells) === JSON.stringify(coverage.tells)) return refused(NO_CHANGE);
-  return ok({ ...coverage, tells });
-}
+export const editCoverage = remembered(
+  (coverage: Coverage, edit: Extract<Edit, { readonly kind: 'duty' }>): Edited<Coverage> => {
+    const { who, job } = edit;
+    const told = { who, cases: [{ when: [], job }] };
+    const tells = [told, ...coverage.tells.filter((tell) => !sameWho(tell.who, who))];
+    if (JSON.stringify(tells) === JSON.stringify(coverage.tells)) return refused(NO_CHANGE);
+    return ok({ ...coverage, tells });
+  },
+);
 
 /** The front with one man stood on a spot by hand against one look. Refused when he is not in that front. */
-export function editFront(
-  front: Front,
-  { look, role, x, y }: Extract<Edit, { readonly kind: 'stand' }>,
-): Edited<Front> {
+export const editFront = remembered((front: Front, edit: Extract<Edit, { readonly kind: 'stand' }>): Edited<Front> => {
+  const { look, role, x, y } = edit;
   if (!front.roles.some((entry) => entry.role === role)) {
     return refused(because('{who} is not in this front', { who: datum.role(role) }));
   }
   const others = front.byHand.filter((each) => each.look !== look.id || each.role !== role);
   return ok({ ...front, byHand: [...others, { look: look.id, role, x, y }] });
-}
+});
 
 /**
  * The setup with one thing changed, or why the change does not reach it: the call has no second pressure, the pressure or

@@ -1,4 +1,4 @@
-import { assertNever } from '../../base/index.ts';
+import { assertNever, remembered } from '../../base/index.ts';
 import { ruleNames } from '../notation/names.ts';
 import type {
   Coverage,
@@ -137,8 +137,24 @@ export function placeOf(edit: Edit): string {
 export function smallestFirst(edits: readonly Edit[]): readonly Edit[] {
   const once = new Map<string, Edit>();
   for (const edit of edits) {
-    const key = JSON.stringify(edit);
+    const key = textOf(edit);
     if (!once.has(key)) once.set(key, edit);
   }
   return [...once.values()].toSorted((a, b) => sizeOf(a) - sizeOf(b));
+}
+
+/** All that an edit says. Thousands of edits name the same few shells and jobs, so the text of a part is kept. */
+function textOf(edit: Edit): string {
+  return Object.entries(edit)
+    .map(
+      ([name, part]: readonly [string, unknown]) =>
+        `${name} ${isObject(part) ? textOfPart(part) : JSON.stringify(part)}`,
+    )
+    .join();
+}
+
+const textOfPart = remembered((part: object): string => JSON.stringify(part));
+
+function isObject(part: unknown): part is object {
+  return typeof part === 'object' && part !== null;
 }
