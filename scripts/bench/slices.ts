@@ -7,15 +7,17 @@ import { quantile, table, told } from './measure.ts';
 
 const SECONDS = 3;
 
-/** Answers the grid of all calls from nothing for a few seconds, then stops it at a random moment. */
+/** Answers the grid of all pairs out of the first front from nothing for a few seconds, then stops it at a random moment. */
 export async function benchSlices(playbook: Playbook): Promise<Part> {
   const judge = createMenuJudge();
   const opened = judge.open(playbook);
+  const [front] = opened.fronts;
+  if (front === undefined) throw new Error('A playbook without a front');
   const lengths: number[] = [];
   const begun = performance.now();
   let [from, stopAt] = [begun, Infinity];
   const { done } = answerInSlices({
-    grid: gridOf(opened, { kind: 'calls' }),
+    grid: gridOf(opened, { kind: 'pairs', front: front.id, turn: 'own' }),
     isMine: () => true,
     judge: judge.judge,
     now: () => performance.now(),

@@ -19,13 +19,16 @@ export const lineTooFar = checkOfPlay({
     'He is cut off by the guard or washed by the tackle before he gets there; align him closer or move him earlier.',
   source: '"Align to Win Part 3", Blitzology, 28 Apr 2019 (two gaps from a 5 is hard); three as the limit: from memory',
   needsSide: true,
-  report: ({ assignments, facts }) => gather(assignments, (man) => tooFar(man, facts)),
+  report: ({ assignments, facts }) =>
+    gather(
+      assignments.filter(({ aligned }) => aligned.role.room === 'line'),
+      (man) => tooFar(man, facts),
+    ),
 });
 
 const tooFar = remembered((man: PlayedMan, facts: LookFacts): readonly Report[] => {
   const { job } = man.combined;
-  if (man.aligned.role.room !== 'line' || inConflict(man) || (job?.kind !== 'rush' && job?.kind !== 'contain'))
-    return [];
+  if (inConflict(man) || (job?.kind !== 'rush' && job?.kind !== 'contain')) return [];
   const [far] = ownGapsOf(job)
     .map((gap) => ({ gap, ...moved(man.aligned, gap, facts) }))
     .sort((a, b) => b.count - a.count);

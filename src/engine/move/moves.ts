@@ -44,7 +44,7 @@ const HOLDS = [0, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 1, 1.1, 1.2] as const;
  */
 export function movesOf(input: MoveInput): readonly Move[] {
   const timing = timingOf(input);
-  const moves = input.assignments.map((assignment) => knownMoveOf(timing, assignment));
+  const moves = input.assignments.map((man) => knownMoveOf(timing, man, runnerOf(man)));
   const turns = turnsOf(input.assignments);
   if (turns.length === 0) return moves;
   const byRole = new Map(moves.map((move) => [move.role, move]));
@@ -167,9 +167,9 @@ const movesOn = remembered((_facts: LookFacts, _speeds: SpeedModel, _level: Rule
 const MOST_MOVES = 1_000;
 
 /** A man's move from memory, if he has made it before. */
-function knownMoveOf(timing: Timing, man: PlayedMan): Move {
+function knownMoveOf(timing: Timing, man: PlayedMan, runner: Runner | null): Move {
   const { byMan, byName } = timing.known;
-  const others = othersInHisWay(timing, man);
+  const others = runner === null ? '' : othersInHisWay(timing, runner);
   const mine = byMan.get(man);
   const same = mine?.get(others);
   if (same !== undefined) return same;
@@ -183,9 +183,7 @@ function knownMoveOf(timing: Timing, man: PlayedMan): Move {
 }
 
 /** What a man's way hangs on besides him: his lane in each of his gaps, his place among the quarters, where his neighbour is. */
-function othersInHisWay({ together, ground }: Timing, man: PlayedMan): string {
-  const runner = runnerOf(man);
-  if (runner === null) return '';
+function othersInHisWay({ together, ground }: Timing, runner: Runner): string {
   const { job } = runner;
   switch (job.kind) {
     case 'rush':
