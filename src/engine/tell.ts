@@ -22,14 +22,14 @@ import type {
 import { ROOMS, type Side } from './vocabulary.ts';
 
 /** A call as it is told in one moment of a look, stages 1 to 5: the sides of its pressures, the eleven with their tellings. */
-export interface Told extends Pick<Analysis, 'setup' | 'facts' | 'first' | 'second' | 'choice' | 'lean'> {
+interface AsTold extends Pick<Analysis, 'setup' | 'facts' | 'first' | 'second' | 'choice' | 'lean'> {
   /** Line, linebackers, secondary, each from left to right. */
   readonly men: readonly Man<Combined>[];
   readonly shell: Shell;
 }
 
 /** Stages 1 to 5 for the look as given, its motion not run. */
-export function tell(setup: Setup): Told {
+export function tell(setup: Setup): AsTold {
   const facts = readLook(setup.look, setup.level, setup.spot);
   const atRule = align(setup.front, setup.roles, facts, setup.look.id);
   const firstSide = ownSide(setup.first, facts, atRule);

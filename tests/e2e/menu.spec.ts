@@ -216,3 +216,15 @@ test('what changed between two calls is told room by room', async ({ page }) => 
   await page.getByLabel('Now', { exact: true }).selectOption('sluice');
   await expect(page.getByText('Choose two calls, or a file')).toBeVisible();
 });
+
+test('a worker whose program is not there is said to have failed', async ({ browser, baseURL }) => {
+  // A page of its own: the browser itself complains of a file that is not there.
+  const page = await browser.newPage({ ...(baseURL === undefined ? {} : { baseURL }), serviceWorkers: 'block' });
+  await page.addInitScript(() => {
+    localStorage.setItem('gapwright-first-steps', 'over');
+  });
+  await page.route(/\/assets\/worker-.*\.js$/, (route) => route.abort());
+  await openMenu(page, 'whole');
+  await expect(page.locator('.menu-progress')).toHaveText(/The checking has failed: its program could not be loaded/);
+  await page.close();
+});

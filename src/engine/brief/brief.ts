@@ -74,8 +74,8 @@ function judge(setup: Setup, matchup: Matchup, sides: Sides, motion: ToldCall['m
   const isTied = tieOf(told) !== null;
   const shell = shellInForce(setup, ran, sides.first, sides.second);
   const lean = leaningSide(sides.first, facts);
-  const numbers = atRule.map(({ number }) => number);
-  const name = `${shell.side} ${lean} ${isTied} ${String.fromCharCode(matchup.numberOf(shell.coverage), ...numbers)}`;
+  const numbers = atRule.map(({ number }) => number).join();
+  const name = `${shell.side} ${lean} ${isTied} ${matchup.numberOf(shell.coverage)} ${numbers}`;
   const judged = matchup.playOf(name, (): JudgedPlay => {
     const eleven = known.map(({ playing }) => playing);
     const played = play(eleven, matchup.ground, shell, lean);

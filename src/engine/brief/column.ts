@@ -20,7 +20,7 @@ export interface Known {
 export type Column = (at: number, first: Heard, second: Heard | null, ran: Choice['ran'] | null) => Known;
 
 /** More than there are different tellings in one look. */
-const MOST_NUMBERS = 1 << 15;
+const MOST_NUMBERS = 1 << 20;
 
 /** What two pressures make of a man, each different pair of tellings worked out once. */
 export function columnOf(atRule: Aligned, base: BaseJob, facts: LookFacts, jobNumber: (job: Job) => number): Column {

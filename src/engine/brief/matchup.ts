@@ -7,7 +7,7 @@ import type { Ground } from '../play.ts';
 import { ownSide, resolvePressure } from '../resolve/resolvePressure.ts';
 import { baseOf, inOrder } from '../tell.ts';
 import type { Choice, Coverage, Front, Look, Pressure, Role, RoleId, SideDecision } from '../types/index.ts';
-import type { Place, RuleLevel } from '../vocabulary.ts';
+import type { Place, RuleLevel, Side } from '../vocabulary.ts';
 import { columnOf, keepOne, numbering, numberingJobs, tellingText, type Heard, type Known } from './column.ts';
 import type { Said, Spoken } from './types.ts';
 
@@ -34,6 +34,7 @@ export interface Matchup {
   readonly menOf: (first: Heard, second: Heard | null, ran: Choice['ran'] | null) => readonly Known[];
   /** The play of that name, judged once. */
   readonly playOf: (name: string, judge: () => JudgedPlay) => JudgedPlay;
+  /** A number for a shell, the same as long as it is the same object. */
   readonly numberOf: (coverage: Coverage) => number;
 }
 
@@ -104,7 +105,7 @@ export const matchupOf = remembered(
 
 interface HeardKey {
   readonly coverage: Coverage | null;
-  readonly side: string | null;
+  readonly side: Side | null;
 }
 
 function spokenText({ rule, severity, who, gaps, players }: Spoken): string {
