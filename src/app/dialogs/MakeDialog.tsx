@@ -1,6 +1,6 @@
-import { useState, type ReactElement, type ReactNode } from 'react';
+import type { ReactElement, ReactNode } from 'react';
 import { Dialog } from '../parts/Dialog.tsx';
-import { useNotice } from '../session/session.ts';
+import { useRefusal } from '../session/useRefusal.ts';
 
 interface Props {
   readonly title: string;
@@ -16,8 +16,7 @@ interface Props {
 
 /** Asks for what something new needs, and makes it. */
 export function MakeDialog({ title, action, onMake, onClose, wide = false, problemId, children }: Props): ReactElement {
-  const notice = useNotice();
-  const [refusedAt, setRefusedAt] = useState<number | null>(null);
+  const { problem, settle } = useRefusal();
   return (
     <Dialog title={title} onClose={onClose} wide={wide}>
       <form
@@ -25,12 +24,12 @@ export function MakeDialog({ title, action, onMake, onClose, wide = false, probl
         onSubmit={(event) => {
           event.preventDefault();
           if (onMake()) onClose();
-          else setRefusedAt(notice.number);
+          else settle(false);
         }}
       >
         {children}
         <p className="problem" id={problemId} role="alert">
-          {refusedAt !== null && notice.number > refusedAt ? notice.text : ''}
+          {problem}
         </p>
         <div className="button-row">
           <button type="submit" className="is-main">

@@ -1,6 +1,6 @@
 import { useState, type ReactElement } from 'react';
 import { TypedField } from '../../parts/TypedField.tsx';
-import { useNotice } from '../../session/session.ts';
+import { useRefusal } from '../../session/useRefusal.ts';
 
 interface Props {
   readonly label: string;
@@ -14,16 +14,13 @@ interface Props {
 /** A short text that is taken when the field is left or Enter is pressed; a refusal is said at the field. */
 export function TextField({ label, unit, value, disabled, onChange }: Props): ReactElement {
   const [draft, setDraft] = useState<string | null>(null);
-  const [refusedAt, setRefusedAt] = useState<number | null>(null);
-  const notice = useNotice();
+  const { problem, settle } = useRefusal();
   const take = (): void => {
     if (draft === null) return;
-    if (draft.trim() === value || onChange(draft)) {
-      setDraft(null);
-      setRefusedAt(null);
-    } else setRefusedAt(notice.number);
+    const isTaken = draft.trim() === value || onChange(draft);
+    if (isTaken) setDraft(null);
+    settle(isTaken);
   };
-  const problem = refusedAt !== null && notice.number > refusedAt ? notice.text : '';
   return (
     <TypedField
       label={label}
