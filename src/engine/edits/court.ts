@@ -47,21 +47,26 @@ export function openCourt(setups: readonly Setup[], edits: readonly Edit[], most
   const before = setups.map(briefOf);
   let spent = setups.length;
   const known = new Map<string, readonly Stands[]>();
-  const edited = (set: readonly number[], look: number): Setup => {
+  const reachingOf = (set: readonly number[], look: number): readonly number[] =>
+    set.filter((index) => concerns(entryAt(edits, index), entryAt(setups, look)));
+  const edited = (reaching: readonly number[], look: number): Setup => {
     const setup = entryAt(setups, look);
-    const reaching = set.map((index) => entryAt(edits, index)).filter((edit) => concerns(edit, setup));
-    return reaching.length === 0 ? setup : applySet(setup, reaching);
+    if (reaching.length === 0) return setup;
+    return applySet(
+      setup,
+      reaching.map((index) => entryAt(edits, index)),
+    );
   };
   const standingIn = (set: readonly number[], look: number): readonly Stands[] | null => {
-    const setup = entryAt(setups, look);
-    const reaching = set.filter((index) => concerns(entryAt(edits, index), setup));
+    const reaching = reachingOf(set, look);
     const key = `${look}:${reaching.join()}`;
     const remembered = known.get(key);
     if (remembered !== undefined) return remembered;
     const after = edited(reaching, look);
-    if (after !== setup && spent === most) return null;
-    if (after !== setup) spent += 1;
-    const stands = notDone(entryAt(before, look), after === setup ? entryAt(before, look) : briefOf(after));
+    const isChanged = after !== entryAt(setups, look);
+    if (isChanged && spent === most) return null;
+    if (isChanged) spent += 1;
+    const stands = notDone(entryAt(before, look), isChanged ? briefOf(after) : entryAt(before, look));
     known.set(key, stands);
     return stands;
   };
@@ -83,7 +88,11 @@ export function openCourt(setups: readonly Setup[], edits: readonly Edit[], most
     },
     tell: (set, look, stands) => {
       const { look: drawn, spot } = entryAt(setups, look);
-      return { look: { id: drawn.id, name: drawn.name }, spot, finding: inWords(stands, analyse(edited(set, look))) };
+      return {
+        look: { id: drawn.id, name: drawn.name },
+        spot,
+        finding: inWords(stands, analyse(edited(reachingOf(set, look), look))),
+      };
     },
     spent: () => spent,
   };
