@@ -12,8 +12,10 @@ import type {
   BaseJob,
   Choice,
   Combined,
+  Coverage,
   Front,
   LookFacts,
+  Pressure,
   RoleId,
   Setup,
   SideDecision,
@@ -32,15 +34,11 @@ interface AsTold extends Pick<Analysis, 'setup' | 'facts' | 'first' | 'second' |
 export function tell(setup: Setup): AsTold {
   const facts = readLook(setup.look, setup.level, setup.spot);
   const atRule = align(setup.front, setup.roles, facts, setup.look.id);
-  const firstSide = ownSide(setup.first, facts, atRule);
-  const secondSide =
-    setup.second === null ? null : turnedSide(setup.turn, firstSide, ownSide(setup.second, facts, atRule));
-  const ran = halfRun(setup, firstSide, facts);
-  const first = resolvePressure(setup.first, setup.coverage, firstSide, facts, atRule);
-  const second =
-    setup.second === null || secondSide === null
-      ? null
-      : resolvePressure(setup.second, ran === null ? null : setup.secondCoverage, secondSide, facts, atRule);
+  const sides = sidesOf(setup, (pressure) => ownSide(pressure, facts, atRule));
+  const ran = halfRun(setup, sides.first, facts);
+  const { first, second } = tellBoth(setup, sides, ran, (pressure, coverage, side) =>
+    resolvePressure(pressure, coverage, side, facts, atRule),
+  );
   const choice: Choice | null =
     ran === null || second === null
       ? null
@@ -61,9 +59,39 @@ export function tell(setup: Setup): AsTold {
     first,
     second,
     choice,
-    lean: leaningSide(firstSide, facts),
+    lean: leaningSide(sides.first, facts),
     men: [...atRule.values()].map(telling).sort(inOrder),
-    shell: shellInForce(setup, ran, firstSide, secondSide),
+    shell: shellInForce(setup, ran, sides),
+  };
+}
+
+/** The sides of a call's pressures. */
+export interface Sides {
+  readonly first: SideDecision;
+  /** Null: there is no second pressure. */
+  readonly second: SideDecision | null;
+}
+
+/** The side of each pressure, the second one turned as the call says; `ownSideOf` is what a pressure picks for itself. */
+export function sidesOf({ first, second, turn }: Setup, ownSideOf: (pressure: Pressure) => SideDecision): Sides {
+  const own = ownSideOf(first);
+  return { first: own, second: second === null ? null : turnedSide(turn, own, ownSideOf(second)) };
+}
+
+/** What each pressure of a call tells. Of two that run at once only the first brings its shell. */
+export function tellBoth<Heard>(
+  setup: Setup,
+  sides: Sides,
+  ran: Choice['ran'] | null,
+  hear: (pressure: Pressure, coverage: Coverage | null, side: SideDecision) => Heard,
+): { readonly first: Heard; readonly second: Heard | null } {
+  const { first, second, coverage, secondCoverage } = setup;
+  return {
+    first: hear(first, coverage, sides.first),
+    second:
+      second === null || sides.second === null
+        ? null
+        : hear(second, ran === null ? null : secondCoverage, sides.second),
   };
 }
 
@@ -74,16 +102,11 @@ export function halfRun(setup: Setup, firstSide: SideDecision, facts: LookFacts)
 }
 
 /** The shell that is played, and the side it is told from. */
-export function shellInForce(
-  setup: Setup,
-  ran: Choice['ran'] | null,
-  firstSide: SideDecision,
-  secondSide: SideDecision | null,
-): Shell {
+export function shellInForce(setup: Setup, ran: Choice['ran'] | null, { first, second }: Sides): Shell {
   const sideOf = (decision: SideDecision | null): Side | null => (decision?.kind === 'decided' ? decision.side : null);
   return ran === 'second' && setup.secondCoverage !== null
-    ? { coverage: setup.secondCoverage, side: sideOf(secondSide) }
-    : { coverage: setup.coverage, side: sideOf(firstSide) };
+    ? { coverage: setup.secondCoverage, side: sideOf(second) }
+    : { coverage: setup.coverage, side: sideOf(first) };
 }
 
 /** Where a man stands once the telling that stands has moved him before the snap; a spot set by hand stays. */

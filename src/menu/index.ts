@@ -5,7 +5,7 @@ export * from './grid.ts';
 export * from './cells.ts';
 export { fitsFront } from './fitsFront.ts';
 export * from './ranking.ts';
-export { summarise } from './summary.ts';
+export { summarise, summaryText } from './summary.ts';
 export { createMenuJudge, summaryOf, type MenuJudge } from './judge.ts';
 export { keepSame } from './keepSame.ts';
 export { createNumbers, keysOf, type KeyOf, type NumberOf } from './keys.ts';

@@ -1,8 +1,9 @@
+import { createNumbering } from '../base/index.ts';
 import { refusalText, toSetup, type Playbook } from '../document/index.ts';
 import { briefOf } from '../engine/index.ts';
 import { createNumbers, keysOf, type KeyOf } from './keys.ts';
 import { keepSame } from './keepSame.ts';
-import { summarise } from './summary.ts';
+import { summarise, summaryText } from './summary.ts';
 import type { MenuCase, Summary } from './types.ts';
 
 /**
@@ -25,20 +26,11 @@ export interface MenuJudge {
 /** A judge that has seen nothing yet. */
 export function createMenuJudge(): MenuJudge {
   const numberOf = createNumbers();
-  const summaries: Summary[] = [];
-  const numbers = new Map<string, number>();
+  const numbering = createNumbering(summaryText);
   let version: { readonly playbook: Playbook; readonly keyOf: KeyOf } | null = null;
   let fresh = new Map<string, number>();
   let old = new Map<string, number>();
   let worked = 0;
-
-  const numbered = (summary: Summary): number => {
-    const text = textOf(summary);
-    const known = numbers.get(text);
-    if (known !== undefined) return known;
-    numbers.set(text, summaries.length);
-    return summaries.push(summary) - 1;
-  };
 
   return {
     open: (playbook) => {
@@ -52,12 +44,12 @@ export function createMenuJudge(): MenuJudge {
       let number = fresh.get(key) ?? old.get(key);
       if (number === undefined) {
         worked += 1;
-        number = numbered(summaryOf(version.playbook, menuCase));
+        number = numbering.numberOf(summaryOf(version.playbook, menuCase));
       }
       fresh.set(key, number);
       return number;
     },
-    summaries,
+    summaries: numbering.things,
     worked: () => worked,
     settle: () => {
       old = fresh;
@@ -72,11 +64,4 @@ export function summaryOf(playbook: Playbook, { call, look, spot }: MenuCase): S
   // A checked playbook names nothing it does not have.
   if (!setup.ok) throw new Error(refusalText(setup.problem));
   return summarise(briefOf(setup.value));
-}
-
-/** All that a summary says. */
-function textOf({ verdict, found, doubts }: Summary): string {
-  let text = `${verdict} ${doubts}`;
-  for (const { rule, severity, count } of found) text += ` ${rule} ${severity} ${count}`;
-  return text;
 }

@@ -13,3 +13,10 @@ export function summarise(brief: Brief): Summary {
   }
   return { verdict: brief.verdict, found, doubts: doubts.length };
 }
+
+/** All that a summary says: equal texts, equal summaries. */
+export function summaryText({ verdict, found, doubts }: Summary): string {
+  let text = `${verdict} ${doubts}`;
+  for (const { rule, severity, count } of found) text += ` ${rule} ${severity} ${count}`;
+  return text;
+}

@@ -1,4 +1,5 @@
-import { shareLooks, type LookShares, type Summary } from '../../menu/index.ts';
+import { createNumbering } from '../../base/index.ts';
+import { shareLooks, summaryText, type LookShares } from '../../menu/index.ts';
 import type { Asked, GridWorker, ShareAsked, Told } from './messages.ts';
 
 /** More workers than this are never started. */
@@ -34,7 +35,10 @@ interface Question {
 export function shareOut(count: number, start: () => GridWorker<ShareAsked>): GridWorker {
   const listeners: ((event: { readonly data: Told }) => void)[] = [];
   const workers: (GridWorker<ShareAsked> | undefined)[] = [];
-  const numbering = createNumbering();
+  /** One numbering for the summaries of all: equal summaries have equal numbers. */
+  const numbering = createNumbering(summaryText);
+  /** How many summaries have been told. */
+  let toldSummaries = 0;
   let shares: LookShares = [];
   let question: Question | null = null;
 
@@ -85,7 +89,8 @@ export function shareOut(count: number, start: () => GridWorker<ShareAsked>): Gr
     open.silent = new Set(open.working);
     [open.at, open.answers] = [[], []];
     if (at.some(({ length }) => length > 0)) {
-      const summaries = numbering.takeNew();
+      const summaries = numbering.things.slice(toldSummaries);
+      toldSummaries = numbering.things.length;
       tell({ kind: 'answers', number: open.number, at: joined(at), answers: joined(answers), summaries });
     }
   };
@@ -111,27 +116,6 @@ export function shareOut(count: number, start: () => GridWorker<ShareAsked>): Gr
       }
       if (asked.kind === 'cancel') question = null;
       for (const worker of workers) worker?.postMessage(asked);
-    },
-  };
-}
-
-/** One numbering for the summaries of all: equal summaries have equal numbers. */
-function createNumbering() {
-  const known = new Map<string, number>();
-  let fresh: Summary[] = [];
-  return {
-    numberOf: (summary: Summary): number => {
-      const text = JSON.stringify(summary);
-      const number = known.get(text) ?? known.size;
-      if (number === known.size) fresh.push(summary);
-      known.set(text, number);
-      return number;
-    },
-    /** The summaries that have got a number since this was last asked, by number. */
-    takeNew: (): readonly Summary[] => {
-      const taken = fresh;
-      fresh = [];
-      return taken;
     },
   };
 }

@@ -3,8 +3,7 @@ import { accountOf } from '../checks/account.ts';
 import { tieOf } from '../checks/defineCheck.ts';
 import { choiceOf } from '../eitherOr.ts';
 import { play } from '../play.ts';
-import { turnedSide } from '../resolve/resolvePressure.ts';
-import { halfRun, inOrder, leaningSide, shellInForce } from '../tell.ts';
+import { halfRun, inOrder, leaningSide, shellInForce, sidesOf, tellBoth, type Sides } from '../tell.ts';
 import type { Setup, SideDecision, ToldCall } from '../types/index.ts';
 import { worstOf } from '../verdict.ts';
 import { isWaived } from '../waivers.ts';
@@ -19,26 +18,16 @@ import type { Brief, Said } from './types.ts';
 export function briefOf(setup: Setup): Brief {
   const { look } = setup;
   const matchup = matchupFor(setup, look.motion === null ? look : afterMotion(look));
-  const sides = sidesOn(matchup, setup);
+  const sides = sidesOf(setup, matchup.sideOf);
   if (look.motion === null) return judge(setup, matchup, sides, null);
-  const before = sidesOn(matchupFor(setup, look), setup);
+  const before = sidesOf(setup, matchupFor(setup, look).sideOf);
   // Who moves with a call that the motion turns takes a second analysis to tell; few do.
   if (isTurned(before.first, sides.first) || isTurned(before.second, sides.second)) return inBrief(analyse(setup));
   return judge(setup, matchup, sides, { ...before, moved: [] });
 }
 
-interface Sides {
-  readonly first: SideDecision;
-  readonly second: SideDecision | null;
-}
-
 function matchupFor({ front, roles, level, spot }: Setup, look: Setup['look']): Matchup {
   return matchupOf(look, front, roles, level, spot);
-}
-
-function sidesOn(matchup: Matchup, { first, second, turn }: Setup): Sides {
-  const own = matchup.sideOf(first);
-  return { first: own, second: second === null ? null : turnedSide(turn, own, matchup.sideOf(second)) };
 }
 
 function isTurned(before: SideDecision | null, after: SideDecision | null): boolean {
@@ -51,11 +40,7 @@ function isTurned(before: SideDecision | null, after: SideDecision | null): bool
 function judge(setup: Setup, matchup: Matchup, sides: Sides, motion: ToldCall['motion']): Brief {
   const { facts } = matchup.ground;
   const ran = halfRun(setup, sides.first, facts);
-  const first = matchup.hear(setup.first, setup.coverage, sides.first);
-  const second =
-    setup.second === null || sides.second === null
-      ? null
-      : matchup.hear(setup.second, ran === null ? null : setup.secondCoverage, sides.second);
+  const { first, second } = tellBoth(setup, sides, ran, matchup.hear);
   const atRule = matchup.menOf(first, second, ran);
   const known = atRule.some(({ told }) => told.aligned.by === 'pressure')
     ? atRule.toSorted((a, b) => inOrder(a.told, b.told))
@@ -71,17 +56,17 @@ function judge(setup: Setup, matchup: Matchup, sides: Sides, motion: ToldCall['m
     motion,
     assignments: men,
   };
-  const isTied = tieOf(told) !== null;
-  const shell = shellInForce(setup, ran, sides.first, sides.second);
+  const tie = tieOf(told);
+  const shell = shellInForce(setup, ran, sides);
   const lean = leaningSide(sides.first, facts);
   const numbers = atRule.map(({ number }) => number).join();
-  const name = `${shell.side} ${lean} ${isTied} ${matchup.numberOf(shell.coverage)} ${numbers}`;
-  const judged = matchup.playOf(name, (): JudgedPlay => {
+  const name = `${shell.side} ${lean} ${tie !== null} ${numbers}`;
+  const judged = matchup.playOf(shell.coverage, name, (): JudgedPlay => {
     const eleven = known.map(({ playing }) => playing);
     const played = play(eleven, matchup.ground, shell, lean);
-    return { said: sayOfPlay(played, isTied), account: accountOf(played) };
+    return { said: sayOfPlay(played, tie !== null), account: accountOf(played) };
   });
-  return sumUp(told, judged.said, sayOfTelling(told, judged.account));
+  return sumUp(told, judged.said, sayOfTelling(told, judged.account, tie));
 }
 
 function sumUp(told: ToldCall, play: Said, telling: Said): Brief {

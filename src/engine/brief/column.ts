@@ -1,9 +1,9 @@
-import { remembered } from '../../base/index.ts';
+import { createNumbering, remembered } from '../../base/index.ts';
 import type { Man } from '../complete/ownGaps.ts';
 import { manOf } from '../tell.ts';
 import type { Aligned, BaseJob, Choice, Combined, Job, LookFacts, ResolvedPressure, Telling } from '../types/index.ts';
 
-/** A pressure in a look, and by number what it tells each man of the front, in its order: equal numbers, equal tellings. */
+/** A pressure in a look, and by number what it tells each man of the front, in its order: equal numbers, equal tellings; 0, nothing. */
 export interface Heard {
   readonly resolved: ResolvedPressure;
   readonly tellings: readonly number[];
@@ -25,8 +25,7 @@ const MOST_NUMBERS = 1 << 20;
 /** What two pressures make of a man, each different pair of tellings worked out once. */
 export function columnOf(atRule: Aligned, base: BaseJob, facts: LookFacts, jobNumber: (job: Job) => number): Column {
   const { id } = atRule.role;
-  const numberOf = numbering((man: Man) => playText(man, jobNumber));
-  const playing: Man[] = [];
+  const plays = createNumbering((man: Man) => playText(man, jobNumber));
   const known = { both: new Map<number, Known>(), first: new Map<number, Known>(), second: new Map<number, Known>() };
   return (at, first, second, ran) => {
     const table = known[ran ?? 'both'];
@@ -35,51 +34,28 @@ export function columnOf(atRule: Aligned, base: BaseJob, facts: LookFacts, jobNu
     if (found !== undefined) return found;
     const [a, b] = [first.resolved.tellings.get(id) ?? null, second?.resolved.tellings.get(id) ?? null];
     const told = manOf(atRule, base, a, b, ran, facts);
-    const number = numberOf(told);
-    const made = { told, playing: (playing[number] ??= told), number };
+    const number = plays.numberOf(told);
+    const made = { told, playing: plays.things[number] ?? told, number };
     table.set(pair, made);
     return made;
   };
 }
 
-/** Numbers for things by what they say, from 1 on. */
-export function numbering<Thing>(textOf: (thing: Thing) => string): (thing: Thing) => number {
-  const numbers = new Map<string, number>();
-  return (thing) => {
-    const text = textOf(thing);
-    let number = numbers.get(text);
-    if (number === undefined) numbers.set(text, (number = numbers.size + 1));
-    return number;
-  };
-}
-
-/** Keeps the first of all things that say the same: thousands of plays say few different things. */
-export function keepOne<Thing>(textOf: (thing: Thing) => string): (thing: Thing) => Thing {
-  const kept = new Map<string, Thing>();
-  return (thing) => {
-    const text = textOf(thing);
-    const known = kept.get(text);
-    if (known !== undefined) return known;
-    kept.set(text, thing);
-    return thing;
-  };
-}
-
-/** A telling without its words. */
-export function tellingText(telling: Telling): string {
+/** A telling without its words; none: he is told nothing. */
+export function tellingText(telling: Telling | undefined): string {
+  if (telling === undefined) return '';
   if (telling.kind === 'unresolved') return telling.kind;
   return JSON.stringify([telling.basis, telling.job, telling.preSnap?.depth ?? null]);
 }
 
-/** Numbers for jobs by what they say, from 1 on. A job is told in many pairs, so it is read once. */
+/** Numbers for jobs by what they say. A job is told in many pairs, so it is read once. */
 export function numberingJobs(): (job: Job) => number {
-  const numberOf = numbering<Job>((job) => JSON.stringify(job));
-  return remembered((job: Job) => numberOf(job));
+  return remembered(createNumbering((job: Job) => JSON.stringify(job)).numberOf);
 }
 
 /** How a man plays, without its words. */
 function playText({ aligned, combined }: Man, jobNumber: (job: Job) => number): string {
   const { job, torn, sure, byShell } = combined;
-  const told = job === null ? 0 : jobNumber(job);
+  const told = job === null ? '' : jobNumber(job);
   return `${aligned.x} ${aligned.y} ${aligned.by} ${told} ${torn.map(jobNumber).join()} ${sure} ${byShell}`;
 }

@@ -1,4 +1,4 @@
-import { remembered } from '../../base/index.ts';
+import { createNumbering, remembered } from '../../base/index.ts';
 import { align } from '../align/align.ts';
 import type { Account } from '../checks/account.ts';
 import { readLook } from '../facts/readLook.ts';
@@ -6,9 +6,9 @@ import { gapKey } from '../gaps.ts';
 import type { Ground } from '../play.ts';
 import { ownSide, resolvePressure } from '../resolve/resolvePressure.ts';
 import { baseOf, inOrder } from '../tell.ts';
-import type { Choice, Coverage, Front, Look, Pressure, Role, RoleId, SideDecision } from '../types/index.ts';
+import type { Choice, Coverage, Front, Look, Pressure, Role, SideDecision } from '../types/index.ts';
 import type { Place, RuleLevel, Side } from '../vocabulary.ts';
-import { columnOf, keepOne, numbering, numberingJobs, tellingText, type Heard, type Known } from './column.ts';
+import { columnOf, numberingJobs, tellingText, type Heard, type Known } from './column.ts';
 import type { Said, Spoken } from './types.ts';
 
 /** A play that has been judged. */
@@ -17,7 +17,7 @@ export interface JudgedPlay {
   readonly account: Account;
 }
 
-/** So many plays are kept of one matchup at most; then it begins again. */
+/** So many plays are kept of one shell in a matchup at most; then it begins again. */
 const MOST_PLAYS = 4_000;
 
 /**
@@ -32,10 +32,8 @@ export interface Matchup {
   readonly hear: (pressure: Pressure, coverage: Coverage | null, side: SideDecision) => Heard;
   /** The eleven, in the order in which the front stands, with what the pressures tell them. */
   readonly menOf: (first: Heard, second: Heard | null, ran: Choice['ran'] | null) => readonly Known[];
-  /** The play of that name, judged once. */
-  readonly playOf: (name: string, judge: () => JudgedPlay) => JudgedPlay;
-  /** A number for a shell, the same as long as it is the same object. */
-  readonly numberOf: (coverage: Coverage) => number;
+  /** The play of that name with that shell behind it, judged once. */
+  readonly playOf: (coverage: Coverage, name: string, judge: () => JudgedPlay) => JudgedPlay;
 }
 
 /** The matchup of a front against a look; the same one whenever it is asked again with the very same objects. */
@@ -43,35 +41,31 @@ export const matchupOf = remembered(
   (look: Look, front: Front, roles: readonly Role[], level: RuleLevel, spot: Place): Matchup => {
     const facts = readLook(look, level, spot);
     const atRule = align(front, roles, facts, look.id);
-    const tellingNumber = numbering(tellingText);
+    const tellings = createNumbering(tellingText);
+    // Told nothing is asked first, so it is 0: the number where there is no second pressure.
+    tellings.numberOf(undefined);
     const jobNumber = numberingJobs();
-    const shells = new WeakMap<Coverage, number>();
-    let lastShell = 0;
-    const sides = new WeakMap<Pressure, SideDecision>();
+    const spoken = createNumbering(spokenText);
+    const accounts = createNumbering(accountText);
     const heard = new WeakMap<Pressure, readonly (Heard & { readonly key: HeardKey })[]>();
+    const playsWith = remembered((_coverage: Coverage): Map<string, JudgedPlay> => new Map());
     // In the order in which they stand: whoever is moved before the snap only goes nearer to the line or away from it.
     const eleven = [...atRule.values()].toSorted((a, b) => inOrder({ aligned: a }, { aligned: b }));
     const columns = eleven.map((man) => columnOf(man, baseOf(front, man.role.id), facts, jobNumber));
-    const plays = new Map<string, JudgedPlay>();
-    const oneSpoken = keepOne(spokenText);
-    const oneAccount = keepOne(accountText);
 
     const listen = (pressure: Pressure, coverage: Coverage | null, side: SideDecision): Heard => {
       const resolved = resolvePressure(pressure, coverage, side, facts, atRule);
-      const told = (role: RoleId): number => {
-        const telling = resolved.tellings.get(role);
-        return telling === undefined ? 0 : tellingNumber(telling);
-      };
-      return { resolved, tellings: eleven.map(({ role }) => told(role.id)) };
+      return { resolved, tellings: eleven.map(({ role }) => tellings.numberOf(resolved.tellings.get(role.id))) };
     };
+    /** Of equal things the first: thousands of plays say few different ones. */
+    const keep = ({ said, account }: JudgedPlay): JudgedPlay => ({
+      said: { ...said, found: said.found.map((each) => spoken.things[spoken.numberOf(each)] ?? each) },
+      account: accounts.things[accounts.numberOf(account)] ?? account,
+    });
 
     return {
       ground: { setup: { level, spot, roles, front, look }, facts },
-      sideOf: (pressure) => {
-        let side = sides.get(pressure);
-        if (side === undefined) sides.set(pressure, (side = ownSide(pressure, facts, atRule)));
-        return side;
-      },
+      sideOf: (pressure) => ownSide(pressure, facts, atRule),
       hear: (pressure, coverage, decision) => {
         const side = decision.kind === 'decided' ? decision.side : null;
         const all = heard.get(pressure) ?? [];
@@ -82,22 +76,14 @@ export const matchupOf = remembered(
         return made;
       },
       menOf: (first, second, ran) => columns.map((column, at) => column(at, first, second, ran)),
-      playOf: (name, judge) => {
+      playOf: (coverage, name, judge) => {
+        const plays = playsWith(coverage);
         let play = plays.get(name);
         if (play === undefined) {
           if (plays.size >= MOST_PLAYS) plays.clear();
-          const { said, account } = judge();
-          plays.set(
-            name,
-            (play = { said: { ...said, found: said.found.map(oneSpoken) }, account: oneAccount(account) }),
-          );
+          plays.set(name, (play = keep(judge())));
         }
         return play;
-      },
-      numberOf: (coverage) => {
-        let number = shells.get(coverage);
-        if (number === undefined) shells.set(coverage, (number = lastShell += 1));
-        return number;
       },
     };
   },

@@ -1,6 +1,6 @@
 import { compareBy } from '../../base/index.ts';
 import type { Account } from '../checks/account.ts';
-import { tieOf, type Check, type Report } from '../checks/defineCheck.ts';
+import type { Check, Report } from '../checks/defineCheck.ts';
 import { standardChecks } from '../checks/standardChecks.ts';
 import type { Analysis, Finding, Played, ToldCall } from '../types/index.ts';
 import type { Brief, Said, Spoken } from './types.ts';
@@ -19,8 +19,7 @@ export function sayOfPlay(played: Played, isTied: boolean): Said {
 }
 
 /** What is said of the telling; where its call side is a tie, that nothing can be told, for every check that needs a side. */
-export function sayOfTelling(told: ToldCall, account: Account): Said {
-  const tie = tieOf(told);
+export function sayOfTelling(told: ToldCall, account: Account, tie: Report | null): Said {
   if (tie === null) return saidBy(ofTelling, (check) => check.report(told, account));
   return saidBy(standardChecks, (check) =>
     check.needsSide ? [tie] : check.judges === 'telling' ? check.report(told, account) : [],

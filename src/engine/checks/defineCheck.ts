@@ -77,9 +77,9 @@ export function checkOfPlay(check: CheckFacts & { readonly report: (played: Play
  * What one check says of a draft. What all checks share is done here once: saying that nothing can be told while a call side is
  * a tie, and looking up the places on the field.
  */
-export function judgeBy(check: Check, draft: Draft, account: Account): Judgement {
-  const tie = check.needsSide ? tieOf(draft) : null;
-  const reports = tie !== null ? [tie] : check.judges === 'play' ? check.report(draft) : check.report(draft, account);
+export function judgeBy(check: Check, draft: Draft, account: Account, tie: Report | null): Judgement {
+  const isTied = tie !== null && check.needsSide;
+  const reports = isTied ? [tie] : check.judges === 'play' ? check.report(draft) : check.report(draft, account);
   return {
     findings: gather(reports, (report): readonly Finding[] => {
       if (report.undetermined === true) return [];

@@ -1,13 +1,14 @@
 import { gather } from '../../base/index.ts';
 import type { Undetermined } from '../types/index.ts';
 import { accountOf } from './account.ts';
-import { judgeBy, type Draft, type Judgement } from './defineCheck.ts';
+import { judgeBy, tieOf, type Draft, type Judgement } from './defineCheck.ts';
 import { standardChecks } from './standardChecks.ts';
 
 /** All checks in their order. What several of them cannot tell for one reason is told once, with all their ids. */
 export function runChecks(draft: Draft): Judgement {
   const account = accountOf(draft);
-  const judgements = standardChecks.map((check) => judgeBy(check, draft, account));
+  const tie = tieOf(draft);
+  const judgements = standardChecks.map((check) => judgeBy(check, draft, account, tie));
   return {
     findings: gather(judgements, (each) => each.findings),
     undetermined: together(gather(judgements, (each) => each.undetermined)),

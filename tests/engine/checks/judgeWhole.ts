@@ -1,7 +1,7 @@
 import { accountOf } from '../../../src/engine/checks/account.ts';
-import { judgeBy, type Check, type Draft, type Judgement } from '../../../src/engine/checks/defineCheck.ts';
+import { judgeBy, tieOf, type Check, type Draft, type Judgement } from '../../../src/engine/checks/defineCheck.ts';
 
 /** What one check says of a whole analysis. */
 export function judgeWhole(check: Check, draft: Draft): Judgement {
-  return judgeBy(check, draft, accountOf(draft));
+  return judgeBy(check, draft, accountOf(draft), tieOf(draft));
 }
